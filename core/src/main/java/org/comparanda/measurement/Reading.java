@@ -1,0 +1,46 @@
+package org.comparanda.measurement;
+
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * One caliper value, never overwritten: a correction or a withdrawal is a new reading that points
+ * at the old one.
+ *
+ * @param id running number in its collection, given by the log
+ * @param bone the bone measured
+ * @param code what was measured
+ * @param kind a take, a correction of one, a withdrawal of one, or "not possible"
+ * @param asTyped the text exactly as typed, unit included
+ * @param length the length it stands for; empty for a withdrawal and for "not possible"
+ * @param person who
+ * @param at when
+ * @param pass 1, 2 or 3
+ * @param repeat whether it was taken back to back (left out of error figures)
+ * @param instrument the caliper card, empty when typed by hand
+ * @param pointsAt the reading that this one corrects or withdraws
+ * @param reason why not possible, or why withdrawn; may be empty
+ */
+public record Reading(
+    long id,
+    BoneId bone,
+    MeasurementCode code,
+    Kind kind,
+    String asTyped,
+    Optional<Length> length,
+    PersonId person,
+    Instant at,
+    int pass,
+    boolean repeat,
+    Optional<String> instrument,
+    Optional<Long> pointsAt,
+    String reason) {
+
+  /** What a reading row says. */
+  public enum Kind {
+    TAKE,
+    CORRECTION,
+    WITHDRAWAL,
+    NOT_POSSIBLE
+  }
+}

@@ -1,0 +1,47 @@
+package org.comparanda.reference;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.comparanda.bone.Flag;
+import org.comparanda.taxon.TaxonName;
+
+/**
+ * One comparative skeleton: one individual, all its bones.
+ *
+ * @param id catalogue number
+ * @param taxon as recorded; empty for a table without one (only size lines can use it)
+ * @param source where it is kept
+ * @param drawer where its bones lie; empty unless its source is the own drawer
+ * @param sex as recorded, empty when not known
+ * @param ageClass as recorded, empty when not known
+ * @param origin wild, captive or empty when not known
+ * @param bodyLengthMm body length, mm
+ * @param bodyMassG body mass, g
+ * @param flags flags of the whole animal; each also holds for all its bones
+ * @param remarks free text
+ * @param bones its measured bones
+ */
+public record Animal(
+    AnimalId id,
+    Optional<TaxonName> taxon,
+    Source source,
+    Optional<String> drawer,
+    String sex,
+    String ageClass,
+    String origin,
+    Optional<Double> bodyLengthMm,
+    Optional<Double> bodyMassG,
+    Set<Flag> flags,
+    String remarks,
+    List<ShelfBone> bones) {
+  public Animal {
+    flags = Set.copyOf(flags);
+    bones = List.copyOf(bones);
+  }
+
+  /** Whether any bone of this animal may feed a fit. */
+  public boolean feedsFits() {
+    return flags.stream().noneMatch(Flag::keepsOutOfFits);
+  }
+}

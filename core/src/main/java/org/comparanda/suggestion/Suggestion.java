@@ -1,0 +1,63 @@
+package org.comparanda.suggestion;
+
+import java.util.List;
+import org.comparanda.bone.ElementKey;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.taxon.TaxonName;
+
+/**
+ * What the numbers say about one bone. Never an identification.
+ *
+ * @param bone its number
+ * @param element which bone
+ * @param measurements the set S that was used, in protocol order
+ * @param answer exactly one answer
+ * @param sentence the answer in one plain sentence, first thing shown
+ * @param details what stands under it: why, what would settle it, when it depends on the prior, ...
+ * @param taxa all taxa of the fit by share, largest first; empty for {@code YOUNG_BONE}, {@code
+ *     NOT_FITTED}, {@code SHELF_TOO_THIN}
+ * @param candidates the set C of the answer rules
+ * @param calibratedList the conformal list
+ * @param drawer taxa that lie in the drawer
+ * @param nearest the three nearest comparative animals
+ * @param next at most two measurements worth taking next
+ * @param warnings what to be careful about
+ * @param basis sample, priors, method and thresholds behind the answer
+ */
+public record Suggestion(
+    String bone,
+    ElementKey element,
+    List<MeasurementCode> measurements,
+    Answer answer,
+    String sentence,
+    List<String> details,
+    List<TaxonFit> taxa,
+    List<TaxonName> candidates,
+    List<TaxonName> calibratedList,
+    List<DrawerEntry> drawer,
+    List<NearestAnimal> nearest,
+    List<NextMeasurement> next,
+    List<String> warnings,
+    Basis basis) {
+  public Suggestion {
+    measurements = List.copyOf(measurements);
+    details = List.copyOf(details);
+    taxa = List.copyOf(taxa);
+    candidates = List.copyOf(candidates);
+    calibratedList = List.copyOf(calibratedList);
+    drawer = List.copyOf(drawer);
+    nearest = List.copyOf(nearest);
+    next = List.copyOf(next);
+    warnings = List.copyOf(warnings);
+  }
+
+  /**
+   * What the answer rests on.
+   *
+   * @param animals animals in the fit
+   * @param taxa taxa in the fit
+   * @param priors named: equal, shelf, or the file and its source
+   * @param method the method used, with the reason it was chosen
+   */
+  public record Basis(int animals, int taxa, String priors, String method) {}
+}
