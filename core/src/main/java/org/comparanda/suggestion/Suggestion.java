@@ -1,8 +1,10 @@
 package org.comparanda.suggestion;
 
 import java.util.List;
+import java.util.Optional;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.reference.AnimalId;
 import org.comparanda.taxon.TaxonName;
 
 /**
@@ -18,6 +20,8 @@ import org.comparanda.taxon.TaxonName;
  *     NOT_FITTED}, {@code SHELF_TOO_THIN}
  * @param candidates the set C of the answer rules
  * @param calibratedList the conformal list
+ * @param calibratedLabel what the list promises, and on what condition
+ * @param proposal the name proposed to the person, never applied; empty when none is
  * @param drawer taxa that lie in the drawer
  * @param nearest the three nearest comparative animals
  * @param next at most two measurements worth taking next
@@ -34,6 +38,8 @@ public record Suggestion(
     List<TaxonFit> taxa,
     List<TaxonName> candidates,
     List<TaxonName> calibratedList,
+    String calibratedLabel,
+    Optional<ProposedName> proposal,
     List<DrawerEntry> drawer,
     List<NearestAnimal> nearest,
     List<NextMeasurement> next,
@@ -58,6 +64,24 @@ public record Suggestion(
    * @param taxa taxa in the fit
    * @param priors named: equal, shelf, or the file and its source
    * @param method the method used, with the reason it was chosen
+   * @param sample how missing measurements were met, in words
+   * @param leftOut the animal that the bone belongs to, out of everything
+   * @param setAside taxa that cannot occur here, with the reason
+   * @param thresholds the numbers it was decided by
+   * @param shelfVersion hash of the rows of the shelf
    */
-  public record Basis(int animals, int taxa, String priors, String method) {}
+  public record Basis(
+      int animals,
+      int taxa,
+      String priors,
+      String method,
+      String sample,
+      Optional<AnimalId> leftOut,
+      List<SetAside> setAside,
+      Thresholds thresholds,
+      String shelfVersion) {
+    public Basis {
+      setAside = List.copyOf(setAside);
+    }
+  }
 }

@@ -1,0 +1,59 @@
+package org.comparanda.suggestion;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
+import org.comparanda.taxon.TaxonName;
+
+/**
+ * How likely each taxon was before anything was measured; always named in the answer.
+ *
+ * <p>Shape: weights above zero in any sum (they are rescaled over the taxa of the fit); empty for
+ * equal and shelf. A taxon that the list lacks cannot occur and is out of the fit. Errors: {@link
+ * IllegalArgumentException} if a weight is negative or not finite, or none is above zero
+ *
+ * @param kind equal, by shelf counts, or a list
+ * @param weights prior per taxon, for a list
+ * @param source where a list comes from, shown with every answer
+ */
+public record Priors(Kind kind, Map<TaxonName, Double> weights, String source) {
+  /** Where the priors come from. */
+  public enum Kind {
+    EQUAL,
+    SHELF,
+    LIST
+  }
+
+  public Priors {
+    weights = Collections.unmodifiableMap(new TreeMap<>(weights));
+    for (Map.Entry<TaxonName, Double> weight : weights.entrySet()) {
+      if (!(weight.getValue() >= 0) || weight.getValue().isInfinite()) {
+        throw new IllegalArgumentException(
+            "The prior of \"" + weight.getKey() + "\" is not a number of 0 or more.");
+      }
+    }
+    if (kind == Kind.LIST && weights.values().stream().noneMatch(w -> w > 0)) {
+      throw new IllegalArgumentException("A list of priors needs one above zero.");
+    }
+  }
+
+  /** Every taxon of the fit alike. */
+  public static Priors equal() {
+    return new Priors(Kind.EQUAL, Map.of(), "equal");
+  }
+
+  /** In proportion to the animals on the shelf. */
+  public static Priors shelf() {
+    return new Priors(Kind.SHELF, Map.of(), "shelf");
+  }
+
+  /** A list for a place or time, with its source. */
+  public static Priors list(Map<TaxonName, Double> weights, String source) {
+    return new Priors(Kind.LIST, weights, source);
+  }
+
+  /** The name shown: equal, shelf, or the source of the list. */
+  public String name() {
+    return source;
+  }
+}

@@ -1,0 +1,4 @@
+package org.comparanda.suggestion;
+
+/** So many of so many. */
+public record Rate(int hits, int of) {}

@@ -1,0 +1,39 @@
+package org.comparanda.suggestion;
+
+import java.util.List;
+import java.util.Optional;
+import org.comparanda.bone.Side;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.taxon.TaxonName;
+
+/**
+ * One bone of a comparative animal, answered with that animal out of the fit.
+ *
+ * @param animal whose bone
+ * @param side its side
+ * @param taxon what it is
+ * @param measurements the part of the set that it has
+ * @param suggested taxon of largest share; empty where nothing could be fitted (a miss)
+ * @param share share of the suggested taxon, 0 where there is none
+ * @param typicality typicality of the suggested taxon, 0 where there is none
+ * @param answer what the Bench says of this bone
+ */
+public record TrialRow(
+    AnimalId animal,
+    Side side,
+    TaxonName taxon,
+    List<MeasurementCode> measurements,
+    Optional<TaxonName> suggested,
+    double share,
+    double typicality,
+    Answer answer) {
+  public TrialRow {
+    measurements = List.copyOf(measurements);
+  }
+
+  /** Whether the largest share is that of the true taxon. */
+  public boolean hit() {
+    return suggested.filter(taxon::equals).isPresent();
+  }
+}
