@@ -1,0 +1,58 @@
+package org.comparanda.gui.app;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
+import org.comparanda.gui.text.Words;
+
+/** The one window's content: the rail and the open screen. */
+public final class AppFrame extends BorderPane {
+  private final List<Screen> screens;
+  private final Map<String, Region> opened = new HashMap<>();
+  private final Look look;
+  private final Rail rail;
+
+  public AppFrame(List<Screen> screens, Look look, Words words) {
+    this.screens = screens;
+    this.look = look;
+    this.rail = new Rail(screens, look, words, this::open);
+    getStyleClass().add("frame");
+    setLeft(rail);
+    if (!screens.isEmpty()) {
+      open(screens.get(0));
+    }
+  }
+
+  /** Opens a screen; its view is made the first time and kept. */
+  public void open(Screen screen) {
+    setCenter(opened.computeIfAbsent(screen.key(), key -> screen.view().get()));
+    rail.mark(screen);
+  }
+
+  /**
+   * A dressed scene of this frame with its keys: Ctrl+1 … for the screens, Ctrl + and − for text.
+   */
+  public Scene scene(double width, double height) {
+    Scene scene = new Scene(this, width, height);
+    for (int i = 0; i < Math.min(9, screens.size()); i++) {
+      Screen screen = screens.get(i);
+      KeyCode digit = KeyCode.valueOf("DIGIT" + (i + 1));
+      scene.getAccelerators().put(control(digit), () -> open(screen));
+    }
+    scene.getAccelerators().put(control(KeyCode.PLUS), () -> look.enlarge(25));
+    scene.getAccelerators().put(control(KeyCode.EQUALS), () -> look.enlarge(25));
+    scene.getAccelerators().put(control(KeyCode.MINUS), () -> look.enlarge(-25));
+    look.dress(scene);
+    return scene;
+  }
+
+  private static KeyCombination control(KeyCode key) {
+    return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN);
+  }
+}

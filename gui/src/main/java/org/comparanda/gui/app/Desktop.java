@@ -1,0 +1,66 @@
+package org.comparanda.gui.app;
+
+import java.time.Clock;
+import java.util.Locale;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.control.Alert;
+import javafx.scene.control.TextArea;
+import javafx.stage.Stage;
+import org.comparanda.gui.text.Words;
+import org.jspecify.annotations.Nullable;
+
+/** The program with a window: makes the threads, opens the collection, shows the frame. */
+public final class Desktop extends Application {
+  private static final double WIDTH = 1366;
+  private static final double HEIGHT = 768;
+
+  private @Nullable ExecutorService work;
+
+  @Override
+  public void start(Stage stage) {
+    Locale locale = Locale.getDefault();
+    Words words = Words.of("app", locale);
+    Mishaps mishaps = new Mishaps(words, Platform::runLater, Desktop::show);
+    Thread.currentThread().setUncaughtExceptionHandler(mishaps);
+    ExecutorService background = background(mishaps);
+    work = background;
+    Look look = new Look();
+    Workplace place =
+        new Workplace(background, Platform::runLater, locale, Clock.systemUTC(), look);
+    AppFrame frame = new AppFrame(Screens.of(place), look, words);
+    stage.setTitle(words.get("window.title"));
+    stage.setScene(frame.scene(WIDTH, HEIGHT));
+    stage.setMinWidth(1024);
+    stage.setMinHeight(640);
+    stage.show();
+  }
+
+  @Override
+  public void stop() {
+    if (work != null) {
+      work.shutdownNow();
+    }
+  }
+
+  private static ExecutorService background(Thread.UncaughtExceptionHandler mishaps) {
+    return Executors.newSingleThreadExecutor(
+        task -> {
+          Thread thread = new Thread(task, "work");
+          thread.setDaemon(true);
+          thread.setUncaughtExceptionHandler(mishaps);
+          return thread;
+        });
+  }
+
+  private static void show(String message, String account) {
+    Alert alert = new Alert(Alert.AlertType.ERROR, message);
+    alert.setHeaderText(null);
+    TextArea full = new TextArea(account);
+    full.setEditable(false);
+    alert.getDialogPane().setExpandableContent(full);
+    alert.show();
+  }
+}

@@ -1,0 +1,35 @@
+package org.comparanda.gui.text;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/**
+ * The words of one part of the program in one language. A part has its own file, {@code
+ * PART.properties} beside this class, English without a suffix.
+ *
+ * <p>Errors: {@link java.util.MissingResourceException} if the part or a key is missing; a test
+ * looks at every key.
+ */
+public final class Words {
+  private final ResourceBundle bundle;
+  private final Locale locale;
+
+  private Words(ResourceBundle bundle, Locale locale) {
+    this.bundle = bundle;
+    this.locale = locale;
+  }
+
+  /** The words of a part, English where there are none in that language. */
+  public static Words of(String part, Locale locale) {
+    ResourceBundle.Control noDetour =
+        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+    String file = Words.class.getPackageName() + "." + part;
+    return new Words(ResourceBundle.getBundle(file, locale, noDetour), locale);
+  }
+
+  /** The text of a key, its places {0}, {1}, … filled; numbers written in the person's notation. */
+  public String get(String key, Object... places) {
+    return new MessageFormat(bundle.getString(key), locale).format(places);
+  }
+}
