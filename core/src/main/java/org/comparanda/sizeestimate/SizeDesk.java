@@ -1,0 +1,95 @@
+package org.comparanda.sizeestimate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.comparanda.measurement.Protocol;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.reference.Shelf;
+import org.comparanda.statistics.Outcome;
+import org.comparanda.statistics.phylo.PhyloTree;
+
+/** The Size Desk: fits size lines on one snapshot of the shelf. */
+public final class SizeDesk {
+  private final Shelf shelf;
+  private final Protocol protocol;
+  private final LineRows.CaptiveMass captiveMass;
+
+  private SizeDesk(Shelf shelf, Protocol protocol, LineRows.CaptiveMass captiveMass) {
+    this.shelf = shelf;
+    this.protocol = protocol;
+    this.captiveMass = captiveMass;
+  }
+
+  /** A desk over this shelf; masses of captive animals are left out. */
+  public static SizeDesk of(Shelf shelf, Protocol protocol) {
+    return new SizeDesk(shelf, protocol, LineRows.CaptiveMass.LEFT_OUT);
+  }
+
+  /** The same desk, masses of captive animals used. */
+  public SizeDesk withCaptiveMass() {
+    return new SizeDesk(shelf, protocol, LineRows.CaptiveMass.USED);
+  }
+
+  /** The same desk without one animal. */
+  public SizeDesk without(AnimalId animal) {
+    return new SizeDesk(shelf.without(animal), protocol, captiveMass);
+  }
+
+  /** The line asked for, or why there is none. A line on a tree needs the tree. */
+  public Outcome<FittedLine> line(SizeQuestion question) {
+    return fit(question, Optional.empty());
+  }
+
+  /** The line asked for, on this tree where the question asks for one. */
+  public Outcome<FittedLine> line(SizeQuestion question, PhyloTree tree) {
+    return fit(question, Optional.of(tree));
+  }
+
+  private Outcome<FittedLine> fit(SizeQuestion question, Optional<PhyloTree> tree) {
+    ShelfQuantities quantities = new ShelfQuantities(shelf, protocol);
+    Outcome<Quantity> predict = quantities.named(question.predict());
+    return predict.then(
+        y -> predictors(quantities, question).then(x -> fit(question, tree, quantities, y, x)));
+  }
+
+  private Outcome<FittedLine> fit(
+      SizeQuestion question,
+      Optional<PhyloTree> tree,
+      ShelfQuantities quantities,
+      Quantity predict,
+      List<Quantity> from) {
+    if (from.stream().anyMatch(q -> q.sameAs(predict))) {
+      return Outcome.none(
+          "\"" + question.predict() + "\" is asked from itself.", "Choose another predictor.");
+    }
+    return LineRows.of(shelf, quantities, predict, from, question, captiveMass)
+        .then(
+            rows ->
+                LineModels.fit(question, rows, tree)
+                    .then(
+                        fitted ->
+                            Outcome.of(
+                                new FittedLine(
+                                    question,
+                                    predict,
+                                    from,
+                                    fitted.rows(),
+                                    fitted.model(),
+                                    Correction.NAIVE,
+                                    id -> without(id).fit(question, tree)))));
+  }
+
+  private static Outcome<List<Quantity>> predictors(
+      ShelfQuantities quantities, SizeQuestion question) {
+    List<Quantity> found = new ArrayList<>();
+    for (String name : question.from()) {
+      Outcome<Quantity> quantity = quantities.named(name);
+      if (quantity.value().isEmpty()) {
+        return quantity.then(q -> Outcome.of(List.of()));
+      }
+      found.add(quantity.value().orElseThrow());
+    }
+    return Outcome.of(found);
+  }
+}
