@@ -1,0 +1,15 @@
+package org.comparanda.gui.control.plot;
+
+import java.util.Optional;
+
+/** How a kind of band is told from the others without colour. */
+record BandLook(Tint fill, Optional<Dash> edge) {
+  static BandLook of(Band.Kind kind, Palette palette) {
+    return switch (kind) {
+      case PREDICTION -> new BandLook(palette.muted().withAlpha(0.12), Optional.of(Dash.DASHED));
+      case CONFIDENCE -> new BandLook(palette.muted().withAlpha(0.30), Optional.empty());
+      case PREDICTION_BESIDE ->
+          new BandLook(palette.muted().withAlpha(0), Optional.of(Dash.DOTTED));
+    };
+  }
+}
