@@ -36,6 +36,24 @@ public record Reading(
     Optional<Long> pointsAt,
     String reason) {
 
+  /** The same reading under the number that its log gave it. */
+  public Reading withId(long given) {
+    return new Reading(
+        given,
+        bone,
+        code,
+        kind,
+        asTyped,
+        length,
+        person,
+        at,
+        pass,
+        repeat,
+        instrument,
+        pointsAt,
+        reason);
+  }
+
   /** What a reading row says. */
   public enum Kind {
     TAKE,

@@ -21,4 +21,10 @@ public record Call(
     PersonId person,
     Instant at,
     String basis,
-    boolean sawSuggestion) {}
+    boolean sawSuggestion) {
+
+  /** The same call under the number that its repository gave it. */
+  public Call withId(long given) {
+    return new Call(given, bone, taxon, qualifier, person, at, basis, sawSuggestion);
+  }
+}

@@ -1,0 +1,142 @@
+package org.comparanda.storage;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.Optional;
+import org.comparanda.measurement.People;
+import org.comparanda.measurement.ReadingLog;
+import org.comparanda.reference.ReferenceAnimals;
+import org.comparanda.tray.Trays;
+
+/**
+ * One collection: its file and the repositories in it. Every change is on the disk when the call
+ * that made it returns.
+ *
+ * <p>Errors of every method: {@link CollectionProblem} if the file is locked, full or damaged;
+ * {@link IllegalStateException} after {@link #close}.
+ */
+public final class Collection implements AutoCloseable {
+  /** How the name of a collection's file ends. */
+  public static final String ENDING = ".comparanda";
+
+  private final Path file;
+  private final Database database;
+  private final Clock clock;
+
+  private Collection(Path file, Clock clock) throws SQLException {
+    this.file = file;
+    this.clock = clock;
+    database = new Database(file);
+  }
+
+  /**
+   * Opens a collection; an older form is brought up to date.
+   *
+   * <p>Errors: {@link CollectionProblem} if the file is missing, not ours, newer than this program,
+   * locked or damaged; the file then stays as it was.
+   */
+  public static Collection open(Path file, Clock clock) {
+    Path place = file.toAbsolutePath();
+    try {
+      if (FileCheck.formOf(place) < Schema.VERSION) {
+        Schema.bringUpToDate(place);
+      }
+      return new Collection(place, clock);
+    } catch (SQLException problem) {
+      throw Database.told(place, problem)
+          .orElseGet(() -> CollectionProblem.damaged(place, String.valueOf(problem.getMessage())));
+    }
+  }
+
+  /**
+   * Makes an empty collection, with its folder. It is made under another name and then renamed, so
+   * that a half-made one never stands there.
+   *
+   * <p>Errors: {@link CollectionProblem} if something stands there already, the name does not end
+   * in {@link #ENDING} or the folder can't be written.
+   */
+  public static Collection create(Path file, Clock clock) {
+    Path place = file.toAbsolutePath();
+    if (!place.toString().endsWith(ENDING)) {
+      throw CollectionProblem.wrongName(file);
+    }
+    if (Files.exists(place)) {
+      throw CollectionProblem.exists(file);
+    }
+    try {
+      Path folder = place.resolveSibling("");
+      Files.createDirectories(folder);
+      Path unfinished = Files.createTempFile(folder, "unfinished", ENDING);
+      try {
+        Schema.bringUpToDate(unfinished);
+        Files.move(unfinished, place);
+      } finally {
+        Files.deleteIfExists(unfinished);
+      }
+    } catch (FileAlreadyExistsException problem) {
+      throw CollectionProblem.exists(file);
+    } catch (IOException | SQLException problem) {
+      throw CollectionProblem.notWritable(file);
+    }
+    return open(place, clock);
+  }
+
+  /** Opens the collection if the file is there, otherwise makes it. */
+  public static Collection openOrCreate(Path file, Clock clock) {
+    return Files.exists(file) ? open(file, clock) : create(file, clock);
+  }
+
+  /** The file, with its folder. */
+  public Path file() {
+    return file;
+  }
+
+  /** What to tell the person about the place of the file (a network drive); mostly empty. */
+  public Optional<String> caution() {
+    try {
+      return NetworkDrive.caution(file);
+    } catch (IOException problem) {
+      throw CollectionProblem.notReadable(file);
+    }
+  }
+
+  /** The comparative animals. */
+  public ReferenceAnimals animals() {
+    return new SqlReferenceAnimals(database, clock);
+  }
+
+  /** The readings of the bones in hand. */
+  public ReadingLog readings() {
+    return new SqlReadingLog(database);
+  }
+
+  /** Trays, their bones and the calls. */
+  public Trays trays() {
+    return new SqlTrays(database);
+  }
+
+  /** Names of those who measure and call. */
+  public People people() {
+    return new SqlPeople(database);
+  }
+
+  /** Grows by one with every change of the shelf; 0 for an empty one. */
+  public long shelfVersion() {
+    return database.read(SqlReferenceAnimals::version);
+  }
+
+  /** SHA-256 over all rows, in hexadecimal: equal for equal content, whatever the file's layout. */
+  public String contentHash() {
+    return database.read(ContentHash::of);
+  }
+
+  /** Writes the log back into the file and lets go of it. Closing twice does nothing more. */
+  @Override
+  public void close() {
+    database.close();
+  }
+}

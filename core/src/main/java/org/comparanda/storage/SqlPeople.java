@@ -1,0 +1,51 @@
+package org.comparanda.storage;
+
+import java.util.List;
+import java.util.Optional;
+import org.comparanda.measurement.People;
+import org.comparanda.measurement.Person;
+import org.comparanda.measurement.PersonId;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.RowMapper;
+
+/** Names of people in the collection's file. */
+record SqlPeople(Database database) implements People {
+  private static final RowMapper<Person> PERSON =
+      (row, context) -> new Person(new PersonId(row.getString("id")), row.getString("name"));
+
+  @Override
+  public List<Person> all() {
+    return database.read(
+        h -> h.createQuery("select id, name from person order by id").map(PERSON).list());
+  }
+
+  @Override
+  public Optional<Person> person(PersonId id) {
+    return database.read(
+        h ->
+            h.createQuery("select id, name from person where id = :id")
+                .bind("id", id.value())
+                .map(PERSON)
+                .findOne());
+  }
+
+  @Override
+  public void save(Person person) {
+    database.write(
+        h ->
+            h.createUpdate(
+                    "insert into person (id, name) values (:id, :name)"
+                        + " on conflict (id) do update set name = excluded.name")
+                .bind("id", person.id().value())
+                .bind("name", person.name())
+                .execute());
+  }
+
+  /** Makes sure that a row may name this person. */
+  static void known(Handle handle, PersonId id) {
+    handle
+        .createUpdate("insert into person (id, name) values (:id, '') on conflict (id) do nothing")
+        .bind("id", id.value())
+        .execute();
+  }
+}
