@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.statistics.Outcome;
+import org.comparanda.statistics.Proportion;
 import org.comparanda.taxon.TaxonName;
 
 /**
@@ -33,11 +34,11 @@ public record Trial(
     String method,
     String priors,
     int animals,
-    Rate hits,
+    Proportion hits,
     List<TaxonRate> taxa,
     Map<TaxonName, Map<TaxonName, Integer>> table,
     List<TrialRow> rows,
-    Rate bones,
+    Proportion bones,
     Outcome<Double> logScore,
     Outcome<Double> brier,
     Outcome<ListQuality> calibratedList) {
@@ -56,7 +57,7 @@ public record Trial(
    * @param hits of so many true ones, how many were called so
    * @param called of so many called so, how many are
    */
-  public record TaxonRate(TaxonName taxon, Rate hits, Rate called) {}
+  public record TaxonRate(TaxonName taxon, Proportion hits, Proportion called) {}
 
   /**
    * How the calibrated list did.
@@ -64,5 +65,5 @@ public record Trial(
    * @param holdsTruth how often it held the true taxon
    * @param meanLength taxa on it, on average
    */
-  public record ListQuality(Rate holdsTruth, double meanLength) {}
+  public record ListQuality(Proportion holdsTruth, double meanLength) {}
 }

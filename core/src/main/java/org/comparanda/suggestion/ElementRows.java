@@ -1,0 +1,97 @@
+package org.comparanda.suggestion;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.comparanda.bone.ElementKey;
+import org.comparanda.measurement.Measurement;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.measurement.Protocol;
+import org.comparanda.reference.Animal;
+import org.comparanda.reference.Shelf;
+import org.comparanda.reference.ShelfBone;
+import org.comparanda.reference.Source;
+import org.comparanda.taxon.TaxonName;
+
+/**
+ * What the shelf has of one element, in numbers: the animals that may feed fits, in catalogue
+ * order, and the measurements that any of them has, in protocol order.
+ *
+ * @param codes measurements, those of the protocol first
+ */
+record ElementRows(ElementKey element, List<MeasurementCode> codes, List<AnimalRow> animals) {
+  ElementRows {
+    codes = List.copyOf(codes);
+    animals = List.copyOf(animals);
+  }
+
+  static ElementRows of(Shelf shelf, Protocol protocol, ElementKey element, ComparisonRules rules) {
+    Set<TaxonName> aside =
+        rules.setAside().stream().map(SetAside::taxon).collect(Collectors.toSet());
+    List<AnimalRow> animals = new ArrayList<>();
+    for (Animal animal : shelf.animals()) {
+      List<BoneRow> bones = bones(animal, element, rules.scale());
+      animal
+          .taxon()
+          .filter(taxon -> !aside.contains(taxon) && !bones.isEmpty())
+          .ifPresent(taxon -> animals.add(row(animal, taxon, bones)));
+    }
+    return new ElementRows(element, codes(protocol, element, animals), animals);
+  }
+
+  /** The animals that have every measurement of the set. */
+  List<AnimalRow> having(List<MeasurementCode> set) {
+    return animals.stream().filter(a -> a.mean().has(set)).toList();
+  }
+
+  /** The values of a bone that can be compared, on the scale: present, finite, and log possible. */
+  static BoneRow scaled(
+      org.comparanda.bone.Side side, Map<MeasurementCode, Double> values, Scale scale) {
+    Map<MeasurementCode, Double> usable = new TreeMap<>();
+    values.forEach((code, value) -> onScale(value, scale).ifPresent(v -> usable.put(code, v)));
+    return new BoneRow(side, usable);
+  }
+
+  private static Optional<Double> onScale(double value, Scale scale) {
+    if (!Double.isFinite(value) || (scale != Scale.RAW && value <= 0)) {
+      return Optional.empty();
+    }
+    return Optional.of(scale == Scale.RAW ? value : Math.log(value));
+  }
+
+  private static List<BoneRow> bones(Animal animal, ElementKey element, Scale scale) {
+    if (!animal.feedsFits()) {
+      return List.of();
+    }
+    return animal.bones().stream()
+        .filter(b -> b.element().equals(element) && b.feedsFits())
+        .map((ShelfBone b) -> scaled(b.side(), b.values(), scale))
+        .filter(b -> !b.values().isEmpty())
+        .toList();
+  }
+
+  private static AnimalRow row(Animal animal, TaxonName taxon, List<BoneRow> bones) {
+    Optional<String> drawer =
+        animal.source() == Source.OWN_DRAWER ? animal.drawer() : Optional.empty();
+    return new AnimalRow(animal.id(), taxon, drawer, BoneRow.mean(bones), bones);
+  }
+
+  private static List<MeasurementCode> codes(
+      Protocol protocol, ElementKey element, List<AnimalRow> animals) {
+    Set<MeasurementCode> present = new TreeSet<>();
+    animals.forEach(a -> present.addAll(a.mean().values().keySet()));
+    List<MeasurementCode> inOrder = new ArrayList<>();
+    for (Measurement measurement : protocol.of(element)) {
+      if (present.remove(measurement.code())) {
+        inOrder.add(measurement.code());
+      }
+    }
+    inOrder.addAll(present);
+    return inOrder;
+  }
+}
