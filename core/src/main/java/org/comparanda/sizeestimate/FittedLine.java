@@ -10,6 +10,7 @@ import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.line.BackTransform;
+import org.comparanda.statistics.line.Diagnostics;
 import org.comparanda.statistics.line.LinePrediction;
 import org.comparanda.taxon.TaxonName;
 
@@ -148,6 +149,14 @@ public final class FittedLine {
   /** λ, for a line on a tree. */
   public Outcome<Double> lambda() {
     return model.lambda();
+  }
+
+  /** How each point sits on the line, in the order of the points; for least squares only. */
+  public Outcome<Diagnostics> diagnostics() {
+    return model instanceof OlsModel ols
+        ? Outcome.of(ols.diagnostics())
+        : Outcome.none(
+            "Leverage and Cook's distance belong to a least squares line.", "Choose ols.");
   }
 
   /** The points of the line, own units. */
