@@ -1,0 +1,43 @@
+package org.comparanda.tables;
+
+import java.util.List;
+import java.util.Optional;
+import org.comparanda.bone.ElementKey;
+import org.comparanda.measurement.Outline;
+import org.comparanda.measurement.Protocol;
+import org.comparanda.sizeestimate.PublishedEquation;
+import org.comparanda.taxon.TaxonTree;
+
+/**
+ * The reference tables, read once and checked: every key once, every link resolved.
+ *
+ * @param protocol elements, measurements, part rules
+ * @param outlines drawings, one per element that has one
+ * @param taxa taxon tree with look-alikes
+ * @param equations published size equations
+ */
+public record ReferenceTables(
+    Protocol protocol, List<Outline> outlines, TaxonTree taxa, List<PublishedEquation> equations) {
+  public ReferenceTables {
+    outlines = List.copyOf(outlines);
+    equations = List.copyOf(equations);
+  }
+
+  /** The tables packed with the program. Errors: {@link BrokenTable}. */
+  public static ReferenceTables shipped() {
+    Protocol protocol =
+        ProtocolTables.read(
+            TableFile.shipped("elements.json"), TableFile.shipped("measurements.json"));
+    TaxonTree taxa = TaxonTable.read(TableFile.shipped("taxa.json"));
+    return new ReferenceTables(
+        protocol,
+        OutlineTable.read(TableFile.shipped("outlines.json"), protocol),
+        taxa,
+        EquationTable.read(TableFile.shipped("equations.json"), protocol, taxa));
+  }
+
+  /** The drawing of an element, if there is one. */
+  public Optional<Outline> outline(ElementKey element) {
+    return outlines.stream().filter(o -> o.element().equals(element)).findFirst();
+  }
+}
