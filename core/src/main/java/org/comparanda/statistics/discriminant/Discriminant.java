@@ -1,0 +1,15 @@
+package org.comparanda.statistics.discriminant;
+
+import org.comparanda.statistics.Outcome;
+
+/**
+ * A way to learn from grouped rows which group a new row fits. Holds options only: fitting twice
+ * gives the same model. The order of rows, of columns and of groups does not matter.
+ */
+public interface Discriminant {
+  /** Name in results and commands, for instance "linear". */
+  String name();
+
+  /** Fits; not estimable where rows are too few. */
+  Outcome<DiscriminantModel> fit(GroupedRows rows, Priors priors);
+}
