@@ -1,0 +1,147 @@
+package org.comparanda.exchange.table;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.comparanda.reference.Animal;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.reference.Shelf;
+import org.comparanda.reference.ShelfBone;
+import org.comparanda.reference.Source;
+import org.comparanda.taxon.TaxonName;
+
+/** Puts the rows that share a catalogue number together into animals. */
+final class AnimalAssembly {
+  private final TableOptions options;
+  private final Optional<Shelf> collection;
+  private final ProblemList problems;
+  private final Map<String, List<BoneRow>> rowsOf = new LinkedHashMap<>();
+
+  AnimalAssembly(TableOptions options, Optional<Shelf> collection, ProblemList problems) {
+    this.options = options;
+    this.collection = collection;
+    this.problems = problems;
+  }
+
+  void add(BoneRow row) {
+    String id = row.animal().isEmpty() ? "row " + row.number() : row.animal();
+    List<BoneRow> before = rowsOf.computeIfAbsent(id, i -> new ArrayList<>());
+    before.stream()
+        .filter(b -> b.taxon().isPresent())
+        .findFirst()
+        .ifPresent(first -> sameTaxon(id, first, row));
+    before.add(row);
+  }
+
+  private void sameTaxon(String id, BoneRow first, BoneRow row) {
+    if (row.taxon().isPresent() && !row.taxon().equals(first.taxon())) {
+      twoTaxa(id, row, first.taxon().orElseThrow() + " in row " + first.number());
+    }
+  }
+
+  private void twoTaxa(String id, BoneRow row, String other) {
+    problems.cell(
+        row.number(),
+        "taxon",
+        row.taxon().map(TaxonName::value).orElse(""),
+        "one animal has two taxa: " + id + " is " + other,
+        "Look at the catalogue card and correct the taxon or the animal's number.");
+  }
+
+  /** The animals in the order of the table. */
+  List<Animal> animals() {
+    List<Animal> animals = new ArrayList<>();
+    rowsOf.forEach((id, rows) -> animals.add(animal(new AnimalId(id), rows)));
+    return animals;
+  }
+
+  private Animal animal(AnimalId id, List<BoneRow> rows) {
+    Optional<TaxonName> taxon = rows.stream().flatMap(r -> r.taxon().stream()).findFirst();
+    if (taxon.isEmpty() && options.taxa() == TableOptions.Taxa.NEEDED) {
+      problems.column(
+          rows.get(0).number(),
+          "taxon",
+          "the animal " + id + " has no taxon",
+          "Fill the cell; only size lines can do without.");
+    }
+    collection.flatMap(shelf -> shelf.animal(id)).ifPresent(known -> alreadyThere(known, rows));
+    Optional<String> drawer = first(rows, BoneRow::drawer);
+    return new Animal(
+        id,
+        taxon,
+        drawer.isPresent() ? Source.OWN_DRAWER : Source.ANOTHER_HOUSE,
+        drawer,
+        first(rows, BoneRow::sex).orElse(""),
+        first(rows, BoneRow::ageClass).orElse(""),
+        first(rows, BoneRow::origin).orElse(""),
+        body(id, rows, "body_length", BoneRow::bodyLengthMm),
+        body(id, rows, "body_mass", BoneRow::bodyMassG),
+        Set.of(),
+        remarks(rows),
+        rows.stream().map(AnimalAssembly::bone).toList());
+  }
+
+  private void alreadyThere(Animal known, List<BoneRow> rows) {
+    BoneRow row = rows.get(0);
+    if (row.taxon().isPresent()
+        && known.taxon().isPresent()
+        && !row.taxon().equals(known.taxon())) {
+      twoTaxa(known.id().value(), row, known.taxon().get() + " in the collection");
+    }
+    problems.cell(
+        row.number(),
+        "animal",
+        known.id().value(),
+        "this animal is already in the collection",
+        "Take its rows out of the table, or give the animal a number of its own.");
+  }
+
+  /** One text of an animal, taken from its rows. */
+  private interface Text {
+    String of(BoneRow row);
+  }
+
+  /** One number of an animal, taken from its rows. */
+  private interface Size {
+    Optional<Double> of(BoneRow row);
+  }
+
+  private static Optional<String> first(List<BoneRow> rows, Text text) {
+    return rows.stream().map(text::of).filter(t -> !t.isEmpty()).findFirst();
+  }
+
+  private Optional<Double> body(AnimalId id, List<BoneRow> rows, String column, Size size) {
+    Optional<Double> first = Optional.empty();
+    for (BoneRow row : rows) {
+      Optional<Double> here = size.of(row);
+      if (first.isPresent() && here.isPresent() && !first.equals(here)) {
+        problems.cell(
+            row.number(),
+            column,
+            String.valueOf(here.get()),
+            "the animal " + id + " has another " + column + " further up: " + first.get(),
+            "Look at the catalogue card and keep one.");
+      }
+      first = first.or(() -> here);
+    }
+    return first;
+  }
+
+  private static String remarks(List<BoneRow> rows) {
+    Set<String> remarks = new LinkedHashSet<>();
+    rows.stream().map(BoneRow::remarks).filter(r -> !r.isEmpty()).forEach(remarks::add);
+    return String.join("; ", remarks);
+  }
+
+  private static ShelfBone bone(BoneRow row) {
+    Set<org.comparanda.bone.Flag> flags = new LinkedHashSet<>(row.state().flags());
+    if (row.state().young()) {
+      flags.add(org.comparanda.bone.Flag.UNFUSED);
+    }
+    return new ShelfBone(row.element(), row.side(), row.portion(), flags, row.values());
+  }
+}

@@ -1,0 +1,34 @@
+package org.comparanda.exchange.table;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.comparanda.bone.BoneState;
+import org.comparanda.bone.ElementKey;
+import org.comparanda.bone.Portion;
+import org.comparanda.bone.Side;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.taxon.TaxonName;
+
+/** One row, understood. Text that is missing is the empty text. */
+record BoneRow(
+    long number,
+    String animal,
+    String bone,
+    Optional<TaxonName> taxon,
+    ElementKey element,
+    Side side,
+    Portion portion,
+    BoneState state,
+    String sex,
+    String ageClass,
+    String origin,
+    String drawer,
+    String remarks,
+    Optional<Double> bodyLengthMm,
+    Optional<Double> bodyMassG,
+    Map<MeasurementCode, Double> values) {
+  BoneRow {
+    values = java.util.Collections.unmodifiableMap(new TreeMap<>(values));
+  }
+}

@@ -1,0 +1,211 @@
+package org.comparanda.exchange.table;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.comparanda.measurement.LengthUnit;
+import org.comparanda.measurement.MeasurementCode;
+
+/** Decides for each header of a table whether it is read, and as what. */
+final class ColumnMatching {
+  private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*\\[([^\\]]*)\\]");
+  private static final long HEADER_ROW = 1;
+
+  private final TableOptions options;
+  private final KnownWords known;
+  private final ProblemList problems;
+  private final List<TableColumn> columns = new ArrayList<>();
+  private final List<String> notRead = new ArrayList<>();
+  private final Map<String, String> takenBy = new HashMap<>();
+
+  /** What a picked body_length or body_mass is: a number of the row, or of the whole animal. */
+  private enum BodyColumns {
+    PLAIN_WHERE_PICKED,
+    OF_THE_ANIMAL
+  }
+
+  private BodyColumns bodyColumns = BodyColumns.OF_THE_ANIMAL;
+
+  /** A header cut into its name and the unit in brackets behind it. */
+  private record Header(int index, String whole, String name, Optional<String> unit) {}
+
+  ColumnMatching(TableOptions options, KnownWords known, ProblemList problems) {
+    this.options = options;
+    this.known = known;
+    this.problems = problems;
+  }
+
+  List<TableColumn> columns() {
+    return columns;
+  }
+
+  List<String> notRead() {
+    return notRead;
+  }
+
+  void match(List<String> headerRow) {
+    Set<String> mapped = new LinkedHashSet<>();
+    List<Header> headers = new ArrayList<>();
+    for (int i = 0; i < headerRow.size(); i++) {
+      headers.add(cut(i, headerRow.get(i)));
+    }
+    for (Header header : headers) {
+      options
+          .as()
+          .forEach(
+              (role, wanted) -> {
+                if (wanted.equals(header.name()) || wanted.equals(header.whole())) {
+                  mapped.add(role);
+                }
+              });
+    }
+    boolean oneElement =
+        headers.stream().noneMatch(h -> h.name().equalsIgnoreCase("element"))
+            && !mapped.contains("element");
+    bodyColumns = oneElement ? BodyColumns.PLAIN_WHERE_PICKED : BodyColumns.OF_THE_ANIMAL;
+    headers.forEach(header -> match(header, mapped));
+  }
+
+  private static Header cut(int index, String whole) {
+    Matcher unit = WITH_UNIT.matcher(whole);
+    return unit.matches()
+        ? new Header(index, whole, unit.group(1), Optional.of(unit.group(2).strip()))
+        : new Header(index, whole, whole, Optional.empty());
+  }
+
+  private void match(Header header, Set<String> mappedRoles) {
+    List<String> roles =
+        options.as().entrySet().stream()
+            .filter(e -> e.getValue().equals(header.name()) || e.getValue().equals(header.whole()))
+            .map(Map.Entry::getKey)
+            .toList();
+    if (header.name().isEmpty()) {
+      problems.row(
+          HEADER_ROW,
+          "column " + (header.index() + 1) + " has no name",
+          "Give it one, or take the column out.");
+    } else if (!roles.isEmpty()) {
+      roles.forEach(role -> take(header, role));
+    } else if (mappedRoles.contains(header.name())) {
+      notRead.add(header.whole()); // another header was named for this role
+    } else {
+      take(header, header.name());
+    }
+  }
+
+  private void take(Header header, String role) {
+    Optional<ReservedColumn> reserved = ReservedColumn.ofHeader(role);
+    boolean picked = options.only().contains(role) || options.only().contains(header.name());
+    if (reserved.isPresent() && takes(header, reserved.get().header())) {
+      ReservedColumn column = reserved.get();
+      if (picked && (!column.numeric() || bodyColumns == BodyColumns.PLAIN_WHERE_PICKED)) {
+        add(header, Optional.empty(), Optional.of(new MeasurementCode(role)), ColumnUnit.none());
+      } else {
+        add(header, reserved, Optional.empty(), reservedUnit(header, column));
+      }
+    } else if (reserved.isEmpty()) {
+      takeMeasurement(header, new MeasurementCode(role), picked);
+    }
+  }
+
+  private void takeMeasurement(Header header, MeasurementCode code, boolean picked) {
+    if (!options.only().isEmpty() && !picked) {
+      notRead.add(header.whole());
+    } else if (!isKnown(code) && options.unknown() == TableOptions.Unknown.REFUSE) {
+      unknown(header, code);
+    } else if (takes(header, code.value())) {
+      add(header, Optional.empty(), Optional.of(code), lengthUnit(header, code));
+    }
+  }
+
+  private boolean isKnown(MeasurementCode code) {
+    return options
+        .element()
+        .filter(known::knows)
+        .map(e -> known.knows(e, code))
+        .orElseGet(() -> known.knowsCode(code));
+  }
+
+  private void unknown(Header header, MeasurementCode code) {
+    List<String> names = new ArrayList<>(ReservedColumn.headers());
+    names.addAll(options.element().map(known::codeNames).orElseGet(known::codeNames));
+    problems.column(
+        HEADER_ROW,
+        header.whole(),
+        "no column or measurement of this name is known",
+        NearestName.to(code.value(), names).map(n -> "The nearest is " + n + ". ").orElse("")
+            + "Correct the header, map it by --as NAME="
+            + header.name()
+            + ", pick columns by --only, or let the table bring it by --register.");
+  }
+
+  private boolean takes(Header header, String role) {
+    String before = takenBy.putIfAbsent(role, header.whole());
+    if (before != null) {
+      problems.column(
+          HEADER_ROW,
+          header.whole(),
+          "two columns stand for " + role + ", the other is " + before,
+          "Take one out, or say by --as " + role + "=HEADER which one counts.");
+    }
+    return before == null;
+  }
+
+  private ColumnUnit reservedUnit(Header header, ReservedColumn column) {
+    return switch (column) {
+      case BODY_LENGTH -> lengthUnit(header, new MeasurementCode(column.header()));
+      case BODY_MASS -> header.unit().map(u -> massUnit(header, u)).orElse(ColumnUnit.none());
+      default -> ColumnUnit.none();
+    };
+  }
+
+  private ColumnUnit massUnit(Header header, String symbol) {
+    return ColumnUnit.ofMass(symbol).orElseGet(() -> unknownUnit(header, symbol, "g, kg or mg"));
+  }
+
+  private ColumnUnit lengthUnit(Header header, MeasurementCode code) {
+    LengthUnit told = options.units().get(code.value());
+    if (told == null) {
+      told = options.units().get(header.name());
+    }
+    if (told != null) {
+      return ColumnUnit.of(told, ColumnUnit.SaidBy.PERSON);
+    }
+    if (header.unit().isPresent()) {
+      String symbol = header.unit().get();
+      return LengthUnit.ofSymbol(symbol)
+          .map(u -> ColumnUnit.of(u, ColumnUnit.SaidBy.HEADER))
+          .orElseGet(() -> unknownUnit(header, symbol, "mm, cm, m or in"));
+    }
+    if (options.unit().isPresent()) {
+      return ColumnUnit.of(options.unit().get(), ColumnUnit.SaidBy.PERSON);
+    }
+    return known.protocolHas(code) || ReservedColumn.ofHeader(code.value()).isPresent()
+        ? ColumnUnit.of(LengthUnit.MILLIMETRE, ColumnUnit.SaidBy.NOBODY)
+        : ColumnUnit.none();
+  }
+
+  private ColumnUnit unknownUnit(Header header, String symbol, String units) {
+    problems.cell(
+        HEADER_ROW,
+        header.whole(),
+        symbol,
+        "not a unit",
+        "Write " + units + " in the brackets, or say it by --unit " + header.name() + "=UNIT.");
+    return new ColumnUnit(1, Optional.of(symbol), ColumnUnit.SaidBy.PERSON); // one report is enough
+  }
+
+  private void add(
+      Header header,
+      Optional<ReservedColumn> reserved,
+      Optional<MeasurementCode> code,
+      ColumnUnit unit) {
+    columns.add(new TableColumn(header.index(), header.whole(), reserved, code, unit));
+  }
+}

@@ -1,0 +1,42 @@
+package org.comparanda.exchange.table;
+
+import java.util.Optional;
+
+/**
+ * One thing wrong with a table, as a person would look for it.
+ *
+ * @param row row as a spreadsheet counts it, the header being row 1; empty when it is the whole
+ *     file
+ * @param column header of the column; empty when it is the whole row
+ * @param value the offending text; empty when there is none
+ * @param message what is wrong
+ * @param remedy what to do
+ */
+public record TableProblem(
+    String file,
+    Optional<Long> row,
+    Optional<String> column,
+    Optional<String> value,
+    String message,
+    String remedy) {
+
+  static TableProblem ofFile(String file, String message, String remedy) {
+    return new TableProblem(
+        file, Optional.empty(), Optional.empty(), Optional.empty(), message, remedy);
+  }
+
+  /** Where, what, and what to do, in one line. */
+  public String sentence() {
+    StringBuilder line = new StringBuilder(file);
+    row.ifPresent(r -> line.append(", row ").append(r));
+    column.ifPresent(c -> line.append(", column ").append(c));
+    line.append(": ").append(message);
+    value.ifPresent(v -> line.append(": \"").append(shortened(v)).append('"'));
+    return line.append(". ").append(remedy).toString();
+  }
+
+  private static String shortened(String text) {
+    String oneLine = text.replaceAll("\\s+", " ");
+    return oneLine.length() <= 60 ? oneLine : oneLine.substring(0, 57) + "...";
+  }
+}

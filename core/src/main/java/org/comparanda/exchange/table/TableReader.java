@@ -1,0 +1,59 @@
+package org.comparanda.exchange.table;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.comparanda.measurement.Protocol;
+import org.comparanda.reference.Animal;
+import org.comparanda.reference.Shelf;
+import org.comparanda.taxon.TaxonTree;
+
+/**
+ * Reads tables of bones: all of a file or nothing of it, and then the report of every problem.
+ *
+ * <p>Form: docs/formats.md. Lengths become mm, masses g. Errors: none for anything a file may hold;
+ * {@link java.util.concurrent.CancellationException} when the progress asks to stop.
+ */
+public final class TableReader {
+  private final Protocol protocol;
+  private final TaxonTree tree;
+  private final TableOptions options;
+  private final ReadingProgress progress;
+
+  private TableReader(
+      Protocol protocol, TaxonTree tree, TableOptions options, ReadingProgress progress) {
+    this.protocol = protocol;
+    this.tree = tree;
+    this.options = options;
+    this.progress = progress;
+  }
+
+  /** A reader that knows the words of a protocol and a taxon tree. */
+  public static TableReader of(Protocol protocol, TaxonTree tree, TableOptions options) {
+    return new TableReader(protocol, tree, options, ReadingProgress.unwatched());
+  }
+
+  /** The same reader, watched. */
+  public TableReader watchedBy(ReadingProgress other) {
+    return new TableReader(protocol, tree, options, other);
+  }
+
+  /** A shelf of its own. */
+  public TableOutcome<Shelf> shelf(Path table) {
+    return reading(table, Optional.empty()).shelf();
+  }
+
+  /** Animals to be added to a collection, checked against what it holds. */
+  public TableOutcome<List<Animal>> animalsFor(Shelf collection, Path table) {
+    return reading(table, Optional.of(collection)).animals();
+  }
+
+  /** Bones in hand, their units checked against the shelf that they will be compared with. */
+  public TableOutcome<BoneTable> bones(Shelf reference, Path table) {
+    return reading(table, Optional.of(reference)).bones();
+  }
+
+  private TableReading reading(Path table, Optional<Shelf> shelf) {
+    return new TableReading(table, options, new KnownWords(protocol, tree, shelf), progress);
+  }
+}

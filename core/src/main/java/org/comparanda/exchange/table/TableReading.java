@@ -1,0 +1,292 @@
+package org.comparanda.exchange.table;
+
+import java.io.IOException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.comparanda.reference.Animal;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.reference.BoneInHand;
+import org.comparanda.reference.Shelf;
+
+/** One file on its way through: text, header, decimal mark, every row, units. */
+final class TableReading {
+  /** A shelf is kept in memory; a longer table is not one. */
+  private static final long MOST_SHELF_ROWS = 500_000;
+
+  private final Path path;
+  private final String file;
+  private final TableOptions options;
+  private final KnownWords known;
+  private final ReadingProgress progress;
+  private final ProblemList problems;
+
+  private Separator separator = Separator.COMMA;
+  private DecimalMark decimal = DecimalMark.POINT;
+  private List<TableColumn> columns = List.of();
+  private List<String> notRead = List.of();
+  private long rows;
+  private long values;
+
+  TableReading(Path path, TableOptions options, KnownWords known, ReadingProgress progress) {
+    this.path = path;
+    this.options = options;
+    this.known = known;
+    this.progress = progress;
+    file = String.valueOf(path.getFileName());
+    problems = new ProblemList(file);
+  }
+
+  TableOutcome<List<Animal>> animals() {
+    return assembled(animals -> animals);
+  }
+
+  TableOutcome<Shelf> shelf() {
+    return assembled(Shelf::new);
+  }
+
+  private <T> TableOutcome<T> assembled(Function<List<Animal>, T> content) {
+    AnimalAssembly assembly = new AnimalAssembly(options, known.shelf(), problems);
+    checked(MOST_SHELF_ROWS, assembly::add);
+    if (problems.isEmpty()
+        && options.taxa() == TableOptions.Taxa.NEEDED
+        && columns.stream()
+            .noneMatch(c -> c.reserved().equals(Optional.of(ReservedColumn.TAXON)))) {
+      problems.column(
+          1, "taxon", "a shelf needs this column", "Add it, or map it by --as taxon=HEADER.");
+      return new TableRefused<>(problems.report());
+    }
+    List<Animal> animals = assembly.animals();
+    return problems.isEmpty()
+        ? new TableRead<>(content.apply(animals), known.protocol(), facts())
+        : new TableRefused<>(problems.report());
+  }
+
+  TableOutcome<BoneTable> bones() {
+    checked(Long.MAX_VALUE, row -> {});
+    return problems.isEmpty()
+        ? new TableRead<>(new BoneTable(this), known.protocol(), facts())
+        : new TableRefused<>(problems.report());
+  }
+
+  private void checked(long mostRows, Consumer<BoneRow> taker) {
+    try {
+      separator = new TextCheck(path).separator(problems);
+      if (problems.isEmpty() && header() && decimalMark(mostRows)) {
+        everyRow(taker);
+      }
+    } catch (NoSuchFileException missing) {
+      problems.file("there is no such file", "Check the name and the folder.");
+    } catch (IOException unreadable) {
+      problems.file(
+          "the file can't be read (" + unreadable.getMessage() + ")",
+          "Check that you may read it and that its disk is there.");
+    }
+  }
+
+  private boolean header() throws IOException {
+    List<String> header = new TableFile(path, separator, progress).header();
+    if (header.isEmpty()) {
+      problems.file(
+          "there is no header row that can be read", "Save the table again, with a header row.");
+      return false;
+    }
+    options
+        .element()
+        .filter(e -> !known.knows(e))
+        .ifPresent(
+            e -> {
+              if (options.unknown() == TableOptions.Unknown.REFUSE) {
+                problems.file(
+                    "no element \"" + e + "\" is known",
+                    NearestName.to(e.value(), known.elementNames())
+                            .map(n -> "The nearest is " + n + ". ")
+                            .orElse("")
+                        + "Correct --element, or register it by --register.");
+              }
+              known.register(e, file);
+            });
+    ColumnMatching matching = new ColumnMatching(options, known, problems);
+    matching.match(header);
+    columns = matching.columns();
+    notRead = matching.notRead();
+    if (columns.stream().noneMatch(c -> c.code().isPresent())) {
+      problems.file(
+          "no column holds a measurement",
+          "Head a column with a code of the protocol, or say by --register that the table brings"
+              + " its own.");
+      return false;
+    }
+    return true;
+  }
+
+  private boolean decimalMark(long mostRows) throws IOException {
+    DecimalScan scan = new DecimalScan(columns.stream().filter(TableColumn::numeric).toList());
+    ProblemList first = new ProblemList(file);
+    long[] count = {0};
+    new TableFile(path, separator, ReadingProgress.unwatched())
+        .eachRow(
+            first,
+            (row, cells) -> {
+              count[0]++;
+              scan.row(row, cells);
+            });
+    if (count[0] > mostRows) {
+      problems.file(
+          "the table has " + count[0] + " rows, more than a shelf may have (" + mostRows + ")",
+          "Split it, or pick the rows of one element.");
+      return false;
+    }
+    ProblemList doubt = new ProblemList(file);
+    decimal = scan.mark(options, doubt);
+    if (!doubt.isEmpty()) {
+      doubt.report().problems().forEach(problems::add);
+      first.report().problems().forEach(problems::add);
+      return false;
+    }
+    List<TableColumn> readable = new ArrayList<>();
+    for (TableColumn column : columns) {
+      if (column.code().filter(c -> !known.protocolHas(c)).isPresent()
+          && scan.holdsNoNumber(column)) {
+        problems.column(
+            1,
+            column.header(),
+            "no cell of this column is a number",
+            "Pick the measurement columns by --only, or take this one out.");
+      } else {
+        readable.add(column);
+      }
+    }
+    columns = readable;
+    return true;
+  }
+
+  private void everyRow(Consumer<BoneRow> taker) throws IOException {
+    Map<TableColumn, UnitSuspicion> units = new LinkedHashMap<>();
+    columns.stream()
+        .filter(c -> c.code().isPresent())
+        .forEach(c -> units.put(c, new UnitSuspicion(c)));
+    RowReading reading = new RowReading(file, options, known, decimal, columns);
+    new TableFile(path, separator, progress)
+        .eachRow(
+            problems,
+            (number, cells) ->
+                reading
+                    .read(
+                        number,
+                        cells,
+                        problems,
+                        (element, column, value) ->
+                            known
+                                .range(element, column.code().orElseThrow())
+                                .ifPresent(r -> suspicion(units, column).saw(value, r)))
+                    .ifPresent(
+                        row -> {
+                          rows++;
+                          values += row.values().size();
+                          taker.accept(row);
+                        }));
+    somethingRead();
+    doubtfulUnits(List.copyOf(units.values()));
+  }
+
+  private static UnitSuspicion suspicion(
+      Map<TableColumn, UnitSuspicion> units, TableColumn column) {
+    return units.computeIfAbsent(column, UnitSuspicion::new);
+  }
+
+  private void somethingRead() {
+    if (!problems.isEmpty()) {
+      return;
+    }
+    if (rows == 0) {
+      problems.file(
+          options
+              .element()
+              .map(e -> "no row is of the element " + e)
+              .orElse("there is no row below the header"),
+          "Check that this is the right table.");
+    } else if (values == 0) {
+      problems.file("no row holds a measurement", "Check that this is the right table.");
+    }
+  }
+
+  private void doubtfulUnits(List<UnitSuspicion> units) {
+    if (options.unitDoubt() == TableOptions.UnitDoubt.TAKE_AS_IS) {
+      return;
+    }
+    for (UnitSuspicion suspicion : units) {
+      TableColumn column = suspicion.column();
+      if (column.unit().said() != ColumnUnit.SaidBy.PERSON) {
+        suspicion
+            .against(units)
+            .ifPresent(
+                doubt ->
+                    problems.column(
+                        1,
+                        column.header(),
+                        "the column looks like "
+                            + doubt.unit().symbol()
+                            + " rather than "
+                            + column.unit().stated().orElse("mm")
+                            + ": "
+                            + doubt.reason(),
+                        "Say --unit "
+                            + column.code().orElseThrow()
+                            + "="
+                            + doubt.unit().symbol()
+                            + " if it is, or --as-is if the numbers are right as they stand."));
+      }
+    }
+  }
+
+  void eachBone(Consumer<BoneInHand> taker) {
+    ProblemList now = new ProblemList(file);
+    RowReading reading = new RowReading(file, options, known, decimal, columns);
+    try {
+      new TableFile(path, separator, progress)
+          .eachRow(
+              now,
+              (number, cells) ->
+                  reading
+                      .read(number, cells, now, (element, column, value) -> {})
+                      .ifPresent(row -> taker.accept(bone(row))));
+    } catch (IOException unreadable) {
+      throw new java.io.UncheckedIOException(
+          file + " can't be read any more (" + unreadable.getMessage() + ").", unreadable);
+    }
+    if (!now.isEmpty()) {
+      throw new IllegalStateException(
+          file + " was changed while it was being read. Start again when nobody writes to it.");
+    }
+  }
+
+  private static BoneInHand bone(BoneRow row) {
+    return new BoneInHand(
+        row.bone().isEmpty() ? "row " + row.number() : row.bone(),
+        row.animal().isEmpty() ? Optional.empty() : Optional.of(new AnimalId(row.animal())),
+        row.element(),
+        row.side(),
+        row.portion(),
+        row.state(),
+        row.values());
+  }
+
+  private TableFacts facts() {
+    List<TableColumn> measured = columns.stream().filter(c -> c.code().isPresent()).toList();
+    return new TableFacts(
+        file,
+        separator,
+        decimal,
+        rows,
+        measured.stream().map(c -> c.code().orElseThrow()).toList(),
+        measured.stream().map(c -> c.unit().words()).toList(),
+        notRead);
+  }
+}
