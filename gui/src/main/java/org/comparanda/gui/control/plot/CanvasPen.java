@@ -9,11 +9,11 @@ import javafx.scene.text.FontWeight;
 import javafx.scene.text.TextAlignment;
 
 /** Draws on the screen. */
-final class CanvasPen implements Pen {
+public final class CanvasPen implements Pen {
   private final GraphicsContext canvas;
   private final String family;
 
-  CanvasPen(GraphicsContext canvas, String family) {
+  public CanvasPen(GraphicsContext canvas, String family) {
     this.canvas = canvas;
     this.family = family;
   }
@@ -54,12 +54,7 @@ final class CanvasPen implements Pen {
     if (lettering.turn() == Lettering.Turn.UPWARDS) {
       canvas.rotate(-90);
     }
-    canvas.setFont(
-        Font.font(
-            family,
-            lettering.face() == Lettering.Face.BOLD ? FontWeight.BOLD : FontWeight.NORMAL,
-            lettering.face() == Lettering.Face.ITALIC ? FontPosture.ITALIC : FontPosture.REGULAR,
-            lettering.size()));
+    canvas.setFont(font(family, lettering));
     canvas.setTextAlign(
         switch (lettering.anchor()) {
           case START -> TextAlignment.LEFT;
@@ -79,6 +74,15 @@ final class CanvasPen implements Pen {
     canvas.clip();
     drawing.run();
     canvas.restore();
+  }
+
+  /** The font that this pen writes a lettering with. */
+  public static Font font(String family, Lettering lettering) {
+    return Font.font(
+        family,
+        lettering.face() == Lettering.Face.BOLD ? FontWeight.BOLD : FontWeight.NORMAL,
+        lettering.face() == Lettering.Face.ITALIC ? FontPosture.ITALIC : FontPosture.REGULAR,
+        lettering.size());
   }
 
   private void trace(List<Xy> points) {

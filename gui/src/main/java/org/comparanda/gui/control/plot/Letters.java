@@ -3,11 +3,11 @@ package org.comparanda.gui.control.plot;
 import java.math.BigDecimal;
 
 /** Numbers as tick labels, and the room that letters take. */
-final class Letters {
+public final class Letters {
   private Letters() {}
 
   /** A number without trailing zeros, thousands set apart from 10 000 on. */
-  static String number(double value) {
+  public static String number(double value) {
     String plain = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     int point = plain.indexOf('.');
     String whole = point < 0 ? plain : plain.substring(0, point);

@@ -42,4 +42,9 @@ public record Palette(Tint ground, Tint ink, Tint muted, Tint hair, Tint accent,
   Tint fillOf(Series series) {
     return shade == Shade.LIGHT ? series.light() : series.dark();
   }
+
+  /** The fill of a kind. */
+  public Tint fillOf(KindLook look) {
+    return shade == Shade.LIGHT ? look.light() : look.dark();
+  }
 }

@@ -21,15 +21,20 @@ public record Ticks(List<Double> labelled, List<Double> between) {
     between = List.copyOf(between);
   }
 
-  /** The ticks of an axis. */
+  /** The ticks of an axis, about five. */
   public static Ticks of(Axis axis) {
-    return axis.scale() == AxisScale.LOG
-        ? logarithmic(axis.low(), axis.high())
-        : plain(axis.low(), axis.high());
+    return of(axis, 5);
   }
 
-  private static Ticks plain(double low, double high) {
-    double rough = (high - low) / 5;
+  /** The ticks of an axis; about so many where it is plain. */
+  public static Ticks of(Axis axis, int about) {
+    return axis.scale() == AxisScale.LOG
+        ? logarithmic(axis.low(), axis.high())
+        : plain(axis.low(), axis.high(), about);
+  }
+
+  private static Ticks plain(double low, double high, int about) {
+    double rough = (high - low) / about;
     double decade = Math.pow(10, Math.floor(Math.log10(rough)));
     double step =
         DoubleStream.of(1, 2, 5, 10)
@@ -58,7 +63,7 @@ public record Ticks(List<Double> labelled, List<Double> between) {
     }
     return high / low > 30
         ? new Ticks(decades(low, high, List.of(1.0)), List.of())
-        : plain(low, high);
+        : plain(low, high, 5);
   }
 
   private static List<Double> decades(double low, double high, List<Double> steps) {

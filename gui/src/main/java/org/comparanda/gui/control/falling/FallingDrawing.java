@@ -1,0 +1,165 @@
+package org.comparanda.gui.control.falling;
+
+import java.util.List;
+import org.comparanda.gui.control.falling.FallingPicture.Dot;
+import org.comparanda.gui.control.falling.FallingPicture.Fit;
+import org.comparanda.gui.control.falling.Frame.ColumnPlace;
+import org.comparanda.gui.control.falling.Frame.RowPlace;
+import org.comparanda.gui.control.plot.Axis;
+import org.comparanda.gui.control.plot.AxisScale;
+import org.comparanda.gui.control.plot.Dash;
+import org.comparanda.gui.control.plot.Lettering;
+import org.comparanda.gui.control.plot.Letters;
+import org.comparanda.gui.control.plot.Palette;
+import org.comparanda.gui.control.plot.Pen;
+import org.comparanda.gui.control.plot.Ticks;
+import org.comparanda.gui.control.plot.Tint;
+import org.comparanda.gui.control.plot.Xy;
+
+/** Draws one moment of the falling line with any pen. */
+record FallingDrawing(Plan plan, Palette palette) {
+  void draw(Frame frame, Pen pen) {
+    frame.columns().values().forEach(c -> scale(c, pen));
+    headings(pen);
+    frame.rows().values().forEach(r -> row(r, frame, pen));
+    frame.columns().values().forEach(c -> reading(c, pen));
+  }
+
+  private void scale(ColumnPlace c, Pen pen) {
+    double from = plan.top() - 0.3 * text();
+    pen.text(
+        c.column().heading(),
+        new Xy(c.x(), 1.15 * text()),
+        letters(text(), Lettering.Face.BOLD, Lettering.Anchor.START),
+        palette.ink());
+    Axis axis = new Axis(c.column().key(), AxisScale.PLAIN, c.low(), c.high());
+    int about = (int) Math.max(3, Math.min(6, c.width() / (3.6 * text())));
+    for (double tick : Ticks.of(axis, about).labelled()) {
+      double x = c.place(tick);
+      pen.path(List.of(new Xy(x, from), new Xy(x, floor())), palette.hair(), 1, Dash.SOLID);
+      pen.text(
+          Letters.number(tick),
+          new Xy(x, floor() + 1.25 * text()),
+          letters(0.85 * text(), Lettering.Face.PLAIN, Lettering.Anchor.MIDDLE),
+          palette.muted());
+    }
+  }
+
+  private void headings(Pen pen) {
+    Lettering small = letters(0.88 * text(), Lettering.Face.PLAIN, Lettering.Anchor.START);
+    pen.text(plan.picture().shareHeading(), new Xy(bars(), 1.15 * text()), small, palette.muted());
+    pen.text(
+        plan.picture().typicalHeading(),
+        new Xy(plan.width() - 0.4 * text(), 1.15 * text()),
+        letters(0.88 * text(), Lettering.Face.PLAIN, Lettering.Anchor.END),
+        palette.muted());
+  }
+
+  private void row(RowPlace r, Frame frame, Pen pen) {
+    double y = r.middle();
+    double there = r.presence();
+    double name = plan.tall() ? y - 0.15 * text() : y + 0.36 * text();
+    pen.text(
+        r.row().name(),
+        new Xy(0.2 * text(), name),
+        plan.nameLettering(),
+        palette.ink().withAlpha(there));
+    note(r, pen, name);
+    for (ColumnPlace c : frame.columns().values()) {
+      pen.path(
+          List.of(new Xy(c.x(), y), new Xy(c.x() + c.width(), y)),
+          palette.hair().withAlpha(there),
+          1,
+          Dash.SOLID);
+      dots(r, c, pen);
+    }
+    r.row().fit().ifPresent(fit -> numbers(r, fit, pen));
+  }
+
+  private void note(RowPlace r, Pen pen, double name) {
+    double x =
+        plan.tall()
+            ? 0.2 * text()
+            : plan.names() - 1.6 * text() - plan.measure().of(r.row().note(), plan.noteLettering());
+    double y = plan.tall() ? name + 1.3 * text() : name;
+    pen.text(
+        r.row().note(),
+        new Xy(x, y),
+        plan.noteLettering(),
+        palette.muted().withAlpha(r.presence()));
+  }
+
+  private void dots(RowPlace r, ColumnPlace c, Pen pen) {
+    List<Dot> dots = r.row().dots(c.column().key());
+    Tint fill = palette.fillOf(r.row().look()).withAlpha(0.88 * r.presence());
+    Tint line = palette.ink().withAlpha(0.75 * r.presence());
+    for (int i = 0; i < dots.size(); i++) {
+      r.row().look().mark().draw(pen, place(r, c, i, dots.get(i)), plan.dot(), fill, line);
+    }
+  }
+
+  /** Where a dot lies. */
+  Xy place(RowPlace r, ColumnPlace c, int i, Dot dot) {
+    double lane = r.swarm().lane(c.column().key(), i) * plan.laneStep();
+    return new Xy(c.place(dot.value()), r.middle() + lane);
+  }
+
+  private void numbers(RowPlace r, Fit fit, Pen pen) {
+    double thick = 0.85 * text();
+    double wide = 5 * text();
+    double y = r.middle() - thick / 2;
+    double there = r.presence();
+    bar(pen, bars(), y, wide, thick, palette.hair().withAlpha(there));
+    double filled = Math.max(0.15 * text(), wide * r.share());
+    bar(pen, bars(), y, filled, thick, palette.fillOf(r.row().look()).withAlpha(there));
+    double line = r.middle() + 0.36 * text();
+    pen.text(
+        fit.shareText(),
+        new Xy(bars() + wide + 0.5 * text(), line),
+        letters(text(), Lettering.Face.PLAIN, Lettering.Anchor.START),
+        palette.ink().withAlpha(there));
+    pen.text(
+        fit.typicalText(),
+        new Xy(plan.width() - 0.4 * text(), line),
+        letters(text(), Lettering.Face.BOLD, Lettering.Anchor.END),
+        palette.ink().withAlpha(there));
+  }
+
+  private static void bar(Pen pen, double x, double y, double wide, double thick, Tint tint) {
+    List<Xy> corners =
+        List.of(
+            new Xy(x, y), new Xy(x + wide, y), new Xy(x + wide, y + thick), new Xy(x, y + thick));
+    pen.area(corners, tint, tint, 0);
+  }
+
+  private void reading(ColumnPlace c, Pen pen) {
+    if (c.column().reading().isEmpty()) {
+      return;
+    }
+    double x = c.place(c.value());
+    double from = plan.top() - 0.35 * text();
+    double to = from + (floor() - from) * c.fallen();
+    double half = 0.42 * text();
+    pen.path(List.of(new Xy(x, from), new Xy(x, to)), palette.accent(), 2.2, Dash.SOLID);
+    List<Xy> arrow =
+        List.of(
+            new Xy(x - half, from - half), new Xy(x + half, from - half), new Xy(x, from + half));
+    pen.area(arrow, palette.accent(), palette.accent(), 0);
+  }
+
+  private double bars() {
+    return plan.width() - plan.numbers() + 0.6 * text();
+  }
+
+  private double text() {
+    return plan.text();
+  }
+
+  private double floor() {
+    return plan.top() + plan.rowHeight() * Math.max(1, plan.picture().rows().size());
+  }
+
+  private static Lettering letters(double size, Lettering.Face face, Lettering.Anchor anchor) {
+    return new Lettering(size, face, anchor, Lettering.Turn.LEVEL);
+  }
+}

@@ -1,0 +1,78 @@
+package org.comparanda.gui.control.falling;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.comparanda.gui.control.plot.KindLook;
+
+/**
+ * What the falling line shows: plain texts and numbers, ready to be drawn.
+ *
+ * @param columns one per measurement, from the left
+ * @param rows one per taxon in play, best fit first
+ * @param shareHeading over the bars
+ * @param typicalHeading over the last numbers
+ */
+public record FallingPicture(
+    List<Column> columns, List<Row> rows, String shareHeading, String typicalHeading) {
+  public FallingPicture {
+    columns = List.copyOf(columns);
+    rows = List.copyOf(rows);
+  }
+
+  /** Nothing to show. */
+  public static FallingPicture empty() {
+    return new FallingPicture(List.of(), List.of(), "", "");
+  }
+
+  /**
+   * One measurement.
+   *
+   * @param key code of the measurement
+   * @param heading code, and the reading where there is one
+   * @param reading value of the bone in hand
+   */
+  public record Column(String key, String heading, Optional<Double> reading) {}
+
+  /**
+   * One taxon.
+   *
+   * @param key the taxon's name
+   * @param name as written
+   * @param note number of animals
+   * @param look colour and shape, the same in every picture
+   * @param fit share and typicality; both or none
+   * @param strips its animals by the key of the column
+   */
+  public record Row(
+      String key,
+      String name,
+      String note,
+      KindLook look,
+      Optional<Fit> fit,
+      Map<String, List<Dot>> strips) {
+    public Row {
+      strips = Map.copyOf(strips);
+    }
+
+    /** Its dots in a column. */
+    List<Dot> dots(String column) {
+      return strips.getOrDefault(column, List.of());
+    }
+  }
+
+  /**
+   * Share and typicality, never one without the other.
+   *
+   * @param share 0 to 1, the length of the bar
+   */
+  public record Fit(double share, String shareText, String typicalText) {}
+
+  /**
+   * One animal.
+   *
+   * @param id what a click on it gives
+   * @param tip what is said when the pointer is over it
+   */
+  public record Dot(double value, String id, String tip) {}
+}
