@@ -1,5 +1,6 @@
 package org.comparanda.gui.app;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.concurrent.ExecutorService;
@@ -10,6 +11,8 @@ import javafx.scene.control.Alert;
 import javafx.scene.control.TextArea;
 import javafx.stage.Stage;
 import org.comparanda.gui.text.Words;
+import org.comparanda.storage.Collection;
+import org.comparanda.tables.ReferenceTables;
 import org.jspecify.annotations.Nullable;
 
 /** The program with a window: makes the threads, opens the collection, shows the frame. */
@@ -18,6 +21,7 @@ public final class Desktop extends Application {
   private static final double HEIGHT = 768;
 
   private @Nullable ExecutorService work;
+  private @Nullable Collection collection;
 
   @Override
   public void start(Stage stage) {
@@ -27,9 +31,18 @@ public final class Desktop extends Application {
     Thread.currentThread().setUncaughtExceptionHandler(mishaps);
     ExecutorService background = background(mishaps);
     work = background;
+    // Not in here but after it, so that a collection that can't be opened reaches the one handler.
+    Platform.runLater(() -> open(stage, words, locale, background));
+  }
+
+  private void open(Stage stage, Words words, Locale locale, ExecutorService background) {
+    Clock clock = Clock.systemUTC();
     Look look = new Look();
+    Collection opened = DemoRoom.open(dataFolder(), clock);
+    collection = opened;
     Workplace place =
-        new Workplace(background, Platform::runLater, locale, Clock.systemUTC(), look);
+        new Workplace(
+            background, Platform::runLater, locale, clock, look, ReferenceTables.shipped(), opened);
     AppFrame frame = new AppFrame(Screens.of(place), look, words);
     stage.setTitle(words.get("window.title"));
     stage.setScene(frame.scene(WIDTH, HEIGHT));
@@ -43,6 +56,13 @@ public final class Desktop extends Application {
     if (work != null) {
       work.shutdownNow();
     }
+    if (collection != null) {
+      collection.close();
+    }
+  }
+
+  private static Path dataFolder() {
+    return DataFolder.of(Launcher.systemProperties(), System.getenv());
   }
 
   private static ExecutorService background(Thread.UncaughtExceptionHandler mishaps) {

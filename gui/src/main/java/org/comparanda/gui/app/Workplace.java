@@ -3,14 +3,25 @@ package org.comparanda.gui.app;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.concurrent.Executor;
+import org.comparanda.storage.Collection;
+import org.comparanda.tables.ReferenceTables;
 
 /**
- * What the screens are wired from.
+ * What the screens are wired from; a screen is handed the parts that it needs, never all of it.
  *
  * @param work runs what takes long, off the window's thread
  * @param ui runs what touches the window
  * @param locale language and notation
  * @param clock for the time of readings and calls
  * @param look theme, size of the text, motion
+ * @param tables protocol, outlines, taxa, published equations
+ * @param collection the open collection: animals, trays, readings, people
  */
-public record Workplace(Executor work, Executor ui, Locale locale, Clock clock, Look look) {}
+public record Workplace(
+    Executor work,
+    Executor ui,
+    Locale locale,
+    Clock clock,
+    Look look,
+    ReferenceTables tables,
+    Collection collection) {}
