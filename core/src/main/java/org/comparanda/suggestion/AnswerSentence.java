@@ -77,18 +77,15 @@ final class AnswerSentence {
         ladder.fossil()
             ? "Never tested: nearest on the shelf is " + taxon + " alone"
             : "Never tested: it would be " + taxon + " alone";
+    String lower = " (lower limit " + Wording.percent(gate.wilson(0.95).lower()) + " %)";
     String missing =
         gate.tries() == 0
             ? ", but in the trial of this set no animal was answered so"
-            : ", but in the trial of this set only "
+            : ", but in the trial of this set that answer was right only "
                 + gate.hits()
-                + " of "
-                + Wording.count(gate.tries(), "animal")
-                + " answered so were "
-                + taxon
-                + " (lower limit "
-                + Wording.percent(gate.wilson(0.95).lower())
-                + " %)";
+                + " times in "
+                + gate.tries()
+                + lower;
     return start
         + missing
         + "; what is missing is a lower limit of "

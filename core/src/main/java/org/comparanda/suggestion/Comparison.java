@@ -1,6 +1,9 @@
 package org.comparanda.suggestion;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.Protocol;
@@ -10,20 +13,39 @@ import org.comparanda.taxon.TaxonTree;
 
 /**
  * One shelf, ready to be asked about bones. Immutable to the outside and safe for many threads;
- * trials already run are kept, so that an answer after each reading is quick.
+ * samples and trials already reckoned are kept, so that an answer after each reading is quick.
  */
-@SuppressWarnings("DoNotCallSuggester") // until the computation lands
 public final class Comparison {
+  private static final int ELEMENTS_KEPT = 100;
+  private static final int SAMPLES_KEPT = 1000;
+  private static final int TRIALS_KEPT = 200;
+
   private final Shelf shelf;
   private final Protocol protocol;
   private final TaxonTree tree;
   private final ComparisonRules rules;
+  private final AnswerRules answers;
+  private final String shelfVersion;
+  private final Memo<ElementKey, ElementRows> elements;
+  private final Memo<MeasurementSet, Sample> samples;
+  private final Memo<MeasurementSet, TrialRun> runs;
+  private final Memo<MeasurementSet, Trial> trials;
+
+  /** A set of measurements of an element, in the order of the element. */
+  private record MeasurementSet(ElementKey element, List<MeasurementCode> codes) {}
 
   private Comparison(Shelf shelf, Protocol protocol, TaxonTree tree, ComparisonRules rules) {
     this.shelf = shelf;
     this.protocol = protocol;
     this.tree = tree;
     this.rules = rules;
+    this.answers = new AnswerRules(rules.thresholds(), tree);
+    this.shelfVersion = ShelfVersion.of(shelf);
+    this.elements = new Memo<>(ELEMENTS_KEPT, key -> ElementRows.of(shelf, protocol, key, rules));
+    this.samples =
+        new Memo<>(SAMPLES_KEPT, set -> Sample.of(element(set.element()), set.codes(), rules));
+    this.runs = new Memo<>(TRIALS_KEPT, this::runAfresh);
+    this.trials = new Memo<>(TRIALS_KEPT, this::reportAfresh);
   }
 
   /** A comparison with the animals of a shelf under the given rules. */
@@ -38,36 +60,99 @@ public final class Comparison {
 
   /** What the shelf says of a bone: exactly one answer for every input. */
   public Suggestion suggest(BoneInHand bone) {
-    throw pending(bone.id());
+    return new Bench(this, bone).suggest();
   }
 
   /** The trial of all measurements that the shelf has for an element. */
   public Trial trial(ElementKey element) {
-    throw pending(element.value());
+    return trial(element, element(element).codes());
   }
 
-  /** The trial of a set of measurements: every animal of the shelf left out in turn. */
+  /**
+   * The trial of a set of measurements: every animal of the shelf left out in turn and offered with
+   * the part of the set that it has. Codes that the shelf lacks are left out; no animals, no rows.
+   */
   public Trial trial(ElementKey element, List<MeasurementCode> set) {
-    throw pending(element.value());
+    return trials.of(set(element, set));
+  }
+
+  /** The trial with each taxon taken off the shelf in turn, all measurements of the element. */
+  public StrangerTrial strangers(ElementKey element) {
+    return strangers(element, element(element).codes());
   }
 
   /** The trial with each taxon taken off the shelf in turn. */
   public StrangerTrial strangers(ElementKey element, List<MeasurementCode> set) {
-    throw pending(element.value());
+    return Strangers.of(this, element, set);
   }
 
   /** The comparative animals as dots for the picture, the bone's own animal left out. */
   public List<AnimalPoint> points(ElementKey element, BoneInHand bone) {
-    throw pending(element.value());
+    return element(element).animals().stream()
+        .filter(a -> bone.animal().filter(a.animal()::equals).isEmpty())
+        .sorted(Comparator.comparing(AnimalRow::animal))
+        .map(this::point)
+        .toList();
   }
 
   /** Hash of the rows that the shelf holds; equal shelves have equal versions. */
   public String shelfVersion() {
-    throw pending(shelf.toString());
+    return shelfVersion;
   }
 
-  private UnsupportedOperationException pending(String what) {
-    return new UnsupportedOperationException(
-        what + protocol.elements().size() + tree.taxa().size());
+  private AnimalPoint point(AnimalRow animal) {
+    Map<MeasurementCode, Double> values = new TreeMap<>(animal.mean().values());
+    values.replaceAll((code, value) -> ElementRows.offScale(value, rules.scale()));
+    return new AnimalPoint(animal.animal(), animal.taxon(), animal.drawer(), values);
+  }
+
+  Shelf shelf() {
+    return shelf;
+  }
+
+  Protocol protocol() {
+    return protocol;
+  }
+
+  TaxonTree tree() {
+    return tree;
+  }
+
+  AnswerRules answers() {
+    return answers;
+  }
+
+  ElementRows element(ElementKey key) {
+    return elements.of(key);
+  }
+
+  Sample sample(ElementKey element, List<MeasurementCode> codes) {
+    return samples.of(new MeasurementSet(element, List.copyOf(codes)));
+  }
+
+  TrialRun run(ElementKey element, List<MeasurementCode> codes) {
+    return runs.of(set(element, codes));
+  }
+
+  NextBest nextBest(ElementKey element) {
+    return new NextBest(protocol, rules.thresholds(), codes -> sample(element, codes));
+  }
+
+  private MeasurementSet set(ElementKey element, List<MeasurementCode> codes) {
+    return new MeasurementSet(
+        element, element(element).codes().stream().filter(codes::contains).toList());
+  }
+
+  private TrialRun runAfresh(MeasurementSet set) {
+    return TrialRun.of(
+        element(set.element()), set.codes(), rules, answers, codes -> sample(set.element(), codes));
+  }
+
+  private Trial reportAfresh(MeasurementSet set) {
+    String method =
+        set.codes().isEmpty()
+            ? "none: nothing was measured"
+            : MethodChoice.of(sample(set.element(), set.codes()), rules).reason();
+    return TrialReport.of(runs.of(set), method, rules.priors().name());
   }
 }

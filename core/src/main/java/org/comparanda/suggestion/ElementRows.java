@@ -44,9 +44,41 @@ record ElementRows(ElementKey element, List<MeasurementCode> codes, List<AnimalR
     return new ElementRows(element, codes(protocol, element, animals), animals);
   }
 
+  /** The taxa of these animals, in alphabetical order. */
+  List<TaxonName> taxa() {
+    return animals.stream().map(AnimalRow::taxon).distinct().sorted().toList();
+  }
+
   /** The animals that have every measurement of the set. */
   List<AnimalRow> having(List<MeasurementCode> set) {
     return animals.stream().filter(a -> a.mean().has(set)).toList();
+  }
+
+  /** A warning where a reading is outside what any of these animals shows, on the scale. */
+  Optional<String> outside(MeasurementCode code, double value, Scale scale) {
+    List<Double> shown =
+        animals.stream()
+            .flatMap(a -> a.bones().stream())
+            .flatMap(b -> Optional.ofNullable(b.values().get(code)).stream())
+            .sorted()
+            .toList();
+    if (shown.isEmpty() || (value >= shown.get(0) && value <= shown.get(shown.size() - 1))) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        code
+            + " "
+            + Wording.number(offScale(value, scale))
+            + " is outside what any animal on the shelf shows ("
+            + Wording.number(offScale(shown.get(0), scale))
+            + " to "
+            + Wording.number(offScale(shown.get(shown.size() - 1), scale))
+            + "). Check the reading and its unit.");
+  }
+
+  /** Back from the scale to mm, or to the table's own unit. */
+  static double offScale(double value, Scale scale) {
+    return scale == Scale.RAW ? value : Math.exp(value);
   }
 
   /** The values of a bone that can be compared, on the scale: present, finite, and log possible. */

@@ -1,16 +1,21 @@
 package org.comparanda.suggestion;
 
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.comparanda.statistics.Outcome;
+import org.comparanda.statistics.discriminant.GroupedRows;
 import org.comparanda.taxon.TaxonName;
 
 /**
  * How likely each taxon was before anything was measured; always named in the answer.
  *
  * <p>Shape: weights above zero in any sum (they are rescaled over the taxa of the fit); empty for
- * equal and shelf. A taxon that the list lacks cannot occur and is out of the fit. Errors: {@link
- * IllegalArgumentException} if a weight is negative or not finite, or none is above zero
+ * equal and shelf. A taxon that the list lacks has the prior 0: no share, but still a typicality.
+ * Errors: {@link IllegalArgumentException} if a weight is negative or not finite, or none is above
+ * zero
  *
  * @param kind equal, by shelf counts, or a list
  * @param weights prior per taxon, for a list
@@ -55,5 +60,24 @@ public record Priors(Kind kind, Map<TaxonName, Double> weights, String source) {
   /** The name shown: equal, shelf, or the source of the list. */
   public String name() {
     return source;
+  }
+
+  /** These priors for the taxa of a sample; none where the list names no taxon that it has. */
+  Outcome<org.comparanda.statistics.discriminant.Priors> among(Sample sample) {
+    GroupedRows rows = sample.rows(Sample.Offer.ANIMAL);
+    List<Double> numbers = new ArrayList<>();
+    for (int group = 0; group < rows.groups(); group++) {
+      numbers.add(
+          switch (kind) {
+            case EQUAL -> 1.0;
+            case SHELF -> (double) rows.count(group);
+            case LIST -> weights.getOrDefault(sample.taxa().get(group), 0.0);
+          });
+    }
+    return numbers.stream().anyMatch(w -> w > 0)
+        ? Outcome.of(new org.comparanda.statistics.discriminant.Priors(source, numbers))
+        : Outcome.none(
+            "The list of priors \"" + source + "\" names no taxon that the shelf has here.",
+            "Check its names against those on the shelf, or use equal priors.");
   }
 }

@@ -15,9 +15,12 @@ import org.comparanda.taxon.TaxonName;
  * @param measurements the set S that was used, in protocol order
  * @param answer exactly one answer
  * @param sentence the answer in one plain sentence, first thing shown
+ * @param sampleLine the line under it: bone, sample and how the trial of this set went; empty where
+ *     nothing was fitted
  * @param details what stands under it: why, what would settle it, when it depends on the prior, ...
  * @param taxa all taxa of the fit by share, largest first; empty for {@code YOUNG_BONE}, {@code
  *     NOT_FITTED}, {@code SHELF_TOO_THIN}
+ * @param groups the shares added up the tree, for groups of two or more of these taxa
  * @param candidates the set C of the answer rules
  * @param calibratedList the conformal list
  * @param calibratedLabel what the list promises, and on what condition
@@ -34,8 +37,10 @@ public record Suggestion(
     List<MeasurementCode> measurements,
     Answer answer,
     String sentence,
+    String sampleLine,
     List<String> details,
     List<TaxonFit> taxa,
+    List<GroupShare> groups,
     List<TaxonName> candidates,
     List<TaxonName> calibratedList,
     String calibratedLabel,
@@ -49,6 +54,7 @@ public record Suggestion(
     measurements = List.copyOf(measurements);
     details = List.copyOf(details);
     taxa = List.copyOf(taxa);
+    groups = List.copyOf(groups);
     candidates = List.copyOf(candidates);
     calibratedList = List.copyOf(calibratedList);
     drawer = List.copyOf(drawer);

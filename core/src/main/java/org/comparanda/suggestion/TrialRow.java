@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.comparanda.bone.Side;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.AnimalId;
+import org.comparanda.statistics.Outcome;
 import org.comparanda.taxon.TaxonName;
 
 /**
@@ -15,9 +16,10 @@ import org.comparanda.taxon.TaxonName;
  * @param taxon what it is
  * @param measurements the part of the set that it has
  * @param suggested taxon of largest share; empty where nothing could be fitted (a miss)
- * @param share share of the suggested taxon, 0 where there is none
- * @param typicality typicality of the suggested taxon, 0 where there is none
- * @param answer what the Bench says of this bone
+ * @param share share of the suggested taxon
+ * @param typicality typicality of the suggested taxon
+ * @param beforeGate what the Bench says of this bone before the gate: {@code FITS_ONE} may still
+ *     become {@code NEVER_TESTED}
  */
 public record TrialRow(
     AnimalId animal,
@@ -25,9 +27,9 @@ public record TrialRow(
     TaxonName taxon,
     List<MeasurementCode> measurements,
     Optional<TaxonName> suggested,
-    double share,
-    double typicality,
-    Answer answer) {
+    Outcome<Double> share,
+    Outcome<Double> typicality,
+    Answer beforeGate) {
   public TrialRow {
     measurements = List.copyOf(measurements);
   }

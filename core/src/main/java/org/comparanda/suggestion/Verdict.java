@@ -22,6 +22,11 @@ record Verdict(
     lessLikely = List.copyOf(lessLikely);
   }
 
+  /** Where no fit can be made. */
+  static Verdict none() {
+    return new Verdict(Answer.SHELF_TOO_THIN, List.of(), List.of(), Optional.empty());
+  }
+
   List<TaxonName> taxa() {
     return candidates.stream().map(Candidate::taxon).toList();
   }

@@ -1,0 +1,194 @@
+package org.comparanda.suggestion;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.reference.BoneInHand;
+
+/** Answers one bone: the steps of the answer rules in their order, with everything shown beside. */
+final class Bench {
+  private static final String EXACT_SUBSET =
+      "The animals that have all of this set; what is missing was not guessed.";
+
+  private final Comparison comparison;
+  private final BoneInHand bone;
+  private final ElementRows element;
+  private final BoneRow values;
+  private final List<MeasurementCode> set;
+  private final ComparisonRules rules;
+  private final Ladder ladder;
+
+  Bench(Comparison comparison, BoneInHand bone) {
+    this.comparison = comparison;
+    this.bone = bone;
+    this.rules = comparison.rules();
+    this.element = comparison.element(bone.element());
+    this.values = ElementRows.scaled(bone.side(), bone.values(), rules.scale());
+    this.set = values.partOf(element.codes());
+    this.ladder = new Ladder(comparison.tree(), rules.age());
+  }
+
+  Suggestion suggest() {
+    Optional<BeforeFit> early = beforeFit();
+    if (early.isPresent()) {
+      return unfitted(early.get());
+    }
+    Sample sample = comparison.sample(bone.element(), set);
+    int unit = sample.unit(bone.animal());
+    String noPriors =
+        rules.priors().among(sample).fold(p -> "", none -> none.reason() + " " + none.remedy());
+    if (!noPriors.isEmpty()) {
+      return unfitted(BeforeFit.notFitted(noPriors));
+    }
+    Judgement.Question question =
+        new Judgement.Question(bone.element(), set, values, unit, offer());
+    return Judgement.of(comparison, question)
+        .fold(judgement -> fitted(question, judgement), none -> tooThin(unit, none.reason()));
+  }
+
+  private Sample.Offer offer() {
+    return rules.counting() == Counting.BONES ? Sample.Offer.ANIMAL : Sample.offerOf(bone.side());
+  }
+
+  private Optional<BeforeFit> beforeFit() {
+    String name = SampleLine.elementName(bone.element(), comparison.protocol());
+    Optional<BeforeFit> state =
+        BeforeFit.ofState(bone, comparison.shelf(), comparison.tree(), name);
+    if (state.isPresent()) {
+      return state;
+    }
+    if (set.isEmpty()) {
+      return Optional.of(
+          BeforeFit.notFitted(
+              "nothing was measured that the shelf has for the " + name + "; stored only."));
+    }
+    if (!Coordinates.on(rules.scale()).possibleWith(set.size())) {
+      return Optional.of(
+          BeforeFit.notFitted("proportions need 3 measurements; take one more or compare sizes."));
+    }
+    return Optional.empty();
+  }
+
+  private Suggestion unfitted(BeforeFit reason) {
+    return new Suggestion(
+        bone.id(),
+        bone.element(),
+        set,
+        reason.answer(),
+        reason.sentence(),
+        "",
+        about(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        "",
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        List.of(),
+        warnings(),
+        basis(0, 0, "none: no fit was made", "No fit was made."));
+  }
+
+  private Suggestion tooThin(int unit, String why) {
+    TooThin thin = new TooThin(rules, s -> comparison.sample(bone.element(), s));
+    return unfitted(new BeforeFit(Answer.SHELF_TOO_THIN, thin.sentence(set, unit, why)));
+  }
+
+  private Suggestion fitted(Judgement.Question question, Judgement judgement) {
+    Verdict verdict = judgement.verdict();
+    List<TaxonFit> fits = judgement.fits();
+    Fit fit = judgement.fit();
+    int animals = fit.moments().rows();
+    return new Suggestion(
+        bone.id(),
+        bone.element(),
+        set,
+        verdict.answer(),
+        new AnswerSentence(ladder, rules.thresholds()).of(verdict, fits, judgement.gate()),
+        SampleLine.of(bone, comparison.protocol(), set.size(), animals)
+            + SampleLine.trial(
+                verdict, judgement.gate(), judgement.trial().toldApart(verdict.taxa(), fit.unit())),
+        details(question, judgement),
+        fits,
+        ladder.groups(fits),
+        verdict.taxa(),
+        List.of(),
+        "",
+        ladder.proposal(verdict),
+        new DrawerList(fit.sample(), fit.unit(), judgement.distances(), values, rules).of(fits),
+        NearestList.of(fit.sample(), fit.unit(), values),
+        next(verdict, fits, fit.unit()),
+        warnings(),
+        basis(animals, fits.size(), judgement.choice().reason(), EXACT_SUBSET));
+  }
+
+  private List<NextMeasurement> next(Verdict verdict, List<TaxonFit> fits, int unit) {
+    return verdict.answer() == Answer.NOTHING_FITS || rules.scale() == Scale.PROPORTIONS
+        ? List.of()
+        : comparison.nextBest(bone.element()).of(element, values, set, bone.portion(), fits, unit);
+  }
+
+  private List<String> details(Judgement.Question question, Judgement judgement) {
+    Explanation explanation =
+        new Explanation(judgement.fit().sample(), values, judgement.fits(), judgement.verdict());
+    List<String> details = new ArrayList<>();
+    explanation.why(judgement.distances()).ifPresent(details::add);
+    explanation.lessLikely().ifPresent(details::add);
+    explanation.thin().ifPresent(details::add);
+    explanation
+        .driver(other -> Judgement.beforeGate(comparison, question.withSet(other)))
+        .ifPresent(details::add);
+    details.addAll(about());
+    return details;
+  }
+
+  /** What is true of this question whatever the answer. */
+  private List<String> about() {
+    List<String> about = new ArrayList<>();
+    bone.animal()
+        .filter(a -> comparison.shelf().animal(a).isPresent())
+        .ifPresent(
+            a ->
+                about.add(
+                    "This bone belongs to "
+                        + a
+                        + " on the shelf; that animal is left out of everything here."));
+    rules.setAside().forEach(s -> about.add("Set aside: " + s.taxon() + " (" + s.reason() + ")."));
+    return about;
+  }
+
+  private List<String> warnings() {
+    List<String> warnings = new ArrayList<>();
+    for (Map.Entry<MeasurementCode, Double> reading : bone.values().entrySet()) {
+      MeasurementCode code = reading.getKey();
+      if (!element.codes().contains(code)) {
+        warnings.add(code + " was not compared: no animal on the shelf has it for this element.");
+      } else if (!set.contains(code)) {
+        warnings.add(
+            code + " was not compared: " + reading.getValue() + " is no length. Measure it again.");
+      } else {
+        element
+            .outside(code, values.values().getOrDefault(code, 0.0), rules.scale())
+            .ifPresent(warnings::add);
+      }
+    }
+    return warnings;
+  }
+
+  private Suggestion.Basis basis(int animals, int taxa, String method, String sample) {
+    return new Suggestion.Basis(
+        animals,
+        taxa,
+        rules.priors().name(),
+        method,
+        sample,
+        bone.animal().filter(a -> comparison.shelf().animal(a).isPresent()),
+        rules.setAside(),
+        rules.thresholds(),
+        comparison.shelfVersion());
+  }
+}

@@ -1,0 +1,90 @@
+package org.comparanda.suggestion;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.statistics.discriminant.Contribution;
+import org.comparanda.statistics.discriminant.GroupDistances;
+import org.comparanda.taxon.TaxonName;
+
+/** The taxa that the readings so far rule out, each with one sentence that says why. */
+final class DrawerList {
+  private final Sample sample;
+  private final int unit;
+  private final GroupDistances distances;
+  private final BoneRow bone;
+  private final ComparisonRules rules;
+
+  DrawerList(
+      Sample sample, int unit, GroupDistances distances, BoneRow bone, ComparisonRules rules) {
+    this.sample = sample;
+    this.unit = unit;
+    this.distances = distances;
+    this.bone = bone;
+    this.rules = rules;
+  }
+
+  /** A taxon lies in the drawer if and only if its typicality on all readings is below the bar. */
+  List<DrawerEntry> of(List<TaxonFit> fits) {
+    return fits.stream()
+        .filter(f -> f.typicality() < rules.thresholds().nothingFits())
+        .map(this::entry)
+        .toList();
+  }
+
+  private DrawerEntry entry(TaxonFit fit) {
+    boolean few = fit.animals() < rules.thresholds().ruleOutAnimals();
+    String why = rules.scale() == Scale.PROPORTIONS ? "Its proportions differ." : why(fit.taxon());
+    return few
+        ? new DrawerEntry(
+            fit.taxon(),
+            "Too few animals to rule out (" + fit.animals() + "). " + why,
+            DrawerEntry.Standing.TOO_FEW_TO_RULE_OUT)
+        : new DrawerEntry(fit.taxon(), why, DrawerEntry.Standing.RULED_OUT);
+  }
+
+  private String why(TaxonName taxon) {
+    MeasurementCode code = strongest(taxon);
+    List<Double> shelf =
+        sample.animalsWithout(unit).stream()
+            .filter(a -> a.taxon().equals(taxon))
+            .flatMap(a -> Optional.ofNullable(a.mean().values().get(code)).stream())
+            .map(this::plain)
+            .sorted()
+            .toList();
+    double reading = plain(bone.values().getOrDefault(code, 0.0));
+    double smallest = shelf.get(0);
+    double largest = shelf.get(shelf.size() - 1);
+    if (reading < smallest) {
+      return code + " " + away(smallest - reading) + " under " + edge("smallest", shelf.size());
+    }
+    if (reading > largest) {
+      return code + " " + away(reading - largest) + " over " + edge("largest", shelf.size());
+    }
+    return code
+        + " adds most to the distance: inside the range of "
+        + Wording.count(shelf.size(), "animal")
+        + ", but not together with the other readings.";
+  }
+
+  private MeasurementCode strongest(TaxonName taxon) {
+    int group = sample.taxa().indexOf(taxon);
+    return distances.contributions(group, sample.numbers(bone)).stream()
+        .max(Comparator.comparingDouble(Contribution::part))
+        .map(c -> sample.set().get(c.column()))
+        .orElseThrow();
+  }
+
+  private String away(double difference) {
+    return Wording.number(difference) + (rules.scale() == Scale.RAW ? "" : " mm");
+  }
+
+  private static String edge(String which, int animals) {
+    return animals == 1 ? "the only animal." : "the " + which + " of " + animals + " animals.";
+  }
+
+  private double plain(double scaled) {
+    return ElementRows.offScale(scaled, rules.scale());
+  }
+}

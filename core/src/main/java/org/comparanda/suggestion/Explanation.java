@@ -1,0 +1,146 @@
+package org.comparanda.suggestion;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.statistics.discriminant.Contribution;
+import org.comparanda.statistics.discriminant.GroupDistances;
+import org.comparanda.taxon.TaxonName;
+
+/** Why the answer is what it is, in plain sentences. */
+final class Explanation {
+  private final Sample sample;
+  private final BoneRow bone;
+  private final List<TaxonFit> fits;
+  private final Verdict verdict;
+
+  Explanation(Sample sample, BoneRow bone, List<TaxonFit> fits, Verdict verdict) {
+    this.sample = sample;
+    this.bone = bone;
+    this.fits = fits;
+    this.verdict = verdict;
+  }
+
+  /**
+   * What speaks for the first taxon against the second, or what keeps the bone from the nearest.
+   */
+  Optional<String> why(GroupDistances distances) {
+    if (sample.set().size() != sample.columns()) {
+      return Optional.empty();
+    }
+    return verdict.candidates().isEmpty() || fits.size() < 2
+        ? Optional.of(distance(distances))
+        : Optional.of(difference(distances, fits.get(0).taxon(), fits.get(1).taxon()));
+  }
+
+  private String distance(GroupDistances distances) {
+    TaxonFit nearest =
+        fits.stream()
+            .max(Comparator.comparingDouble(TaxonFit::typicality).thenComparing(TaxonFit::share))
+            .orElseThrow();
+    List<Contribution> parts =
+        distances.contributions(group(nearest.taxon()), sample.numbers(bone));
+    Contribution most =
+        parts.stream().max(Comparator.comparingDouble(Contribution::dropIfLeftOut)).orElseThrow();
+    return sample.set().size() == 1
+        ? sample.set().get(0) + " alone was compared."
+        : "The distance from "
+            + nearest.taxon()
+            + " hangs most on "
+            + sample.set().get(most.column())
+            + ": without it, its square would fall from "
+            + Wording.number(nearest.distanceSquared())
+            + " to "
+            + Wording.number(Math.max(0, nearest.distanceSquared() - most.dropIfLeftOut()))
+            + ".";
+  }
+
+  private String difference(GroupDistances distances, TaxonName first, TaxonName second) {
+    List<Double> parts = distances.preference(group(first), group(second), sample.numbers(bone));
+    List<MeasurementCode> speakFor = speaking(parts, 1);
+    List<MeasurementCode> speakAgainst = speaking(parts, -1);
+    String between = "Between " + first + " and " + second + ": ";
+    if (speakFor.isEmpty()) {
+      return between + "no reading speaks for the first; what was likely before decides.";
+    }
+    String sentence =
+        between
+            + Wording.all(names(speakFor))
+            + (speakFor.size() == 1 ? " speaks" : " speak, in this order,")
+            + " for the first";
+    return speakAgainst.isEmpty()
+        ? sentence + "."
+        : sentence + ", " + Wording.all(names(speakAgainst)) + " for the second.";
+  }
+
+  /** Measurements whose part has that sign and is worth a word, largest first. */
+  private List<MeasurementCode> speaking(List<Double> parts, int sign) {
+    double largest = parts.stream().mapToDouble(Math::abs).max().orElse(0);
+    return IntStream.range(0, parts.size())
+        .boxed()
+        .filter(j -> sign * parts.get(j) > 0.1 * largest)
+        .sorted(Comparator.comparingDouble((Integer j) -> -sign * parts.get(j)))
+        .map(j -> sample.set().get(j))
+        .toList();
+  }
+
+  /** Which readings the answer hangs on: leaving one out changes it. */
+  Optional<String> driver(Function<List<MeasurementCode>, Verdict> without) {
+    if (sample.set().size() < 2 || sample.set().size() != sample.columns()) {
+      return Optional.empty();
+    }
+    List<MeasurementCode> drivers = new ArrayList<>();
+    for (MeasurementCode code : sample.set()) {
+      Verdict other = without.apply(sample.set().stream().filter(c -> !c.equals(code)).toList());
+      if (!says(other).equals(says(verdict))) {
+        drivers.add(code);
+      }
+    }
+    return switch (drivers.size()) {
+      case 0 -> Optional.empty();
+      case 1 ->
+          Optional.of("One reading drives this answer: " + drivers.get(0) + ". Measure it again.");
+      default ->
+          Optional.of(
+              "The answer would change without any one of " + Wording.either(names(drivers)) + ".");
+    };
+  }
+
+  private static String says(Verdict verdict) {
+    Answer answer = verdict.answer() == Answer.NEVER_TESTED ? Answer.FITS_ONE : verdict.answer();
+    return answer == Answer.FITS_ONE ? answer + " " + verdict.taxa().get(0) : answer.toString();
+  }
+
+  /** Taxa in play with so few animals that they have no spread of their own. */
+  Optional<String> thin() {
+    List<String> thin =
+        fits.stream()
+            .filter(f -> f.thin() && verdict.taxa().contains(f.taxon()))
+            .map(f -> f.taxon() + " (" + Wording.count(f.animals(), "animal") + ")")
+            .toList();
+    return thin.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Thin, judged by the pooled spread: " + Wording.all(thin) + ".");
+  }
+
+  Optional<String> lessLikely() {
+    return verdict.lessLikely().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Less likely, not ruled out: "
+                + Wording.all(Wording.names(verdict.lessLikely()))
+                + ".");
+  }
+
+  private int group(TaxonName taxon) {
+    return sample.taxa().indexOf(taxon);
+  }
+
+  private static List<String> names(List<MeasurementCode> codes) {
+    return codes.stream().map(MeasurementCode::value).toList();
+  }
+}

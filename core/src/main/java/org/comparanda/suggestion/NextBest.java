@@ -1,0 +1,141 @@
+package org.comparanda.suggestion;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.comparanda.bone.Portion;
+import org.comparanda.measurement.Measurement;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.measurement.Protocol;
+import org.comparanda.statistics.Cholesky;
+import org.comparanda.statistics.discriminant.GroupMoments;
+import org.comparanda.taxon.TaxonName;
+
+/** What would settle it: the measurements not yet taken, by what they are expected to tell. */
+final class NextBest {
+  private static final int MOST = 2;
+
+  /** Below this many nats a measurement isn't worth the effort. */
+  private static final double LEAST_GAIN = 0.01;
+
+  private final Protocol protocol;
+  private final Thresholds limits;
+  private final Function<List<MeasurementCode>, Sample> samples;
+
+  NextBest(Protocol protocol, Thresholds limits, Function<List<MeasurementCode>, Sample> samples) {
+    this.protocol = protocol;
+    this.limits = limits;
+    this.samples = samples;
+  }
+
+  /**
+   * The best two, by gain for the effort; none where only one taxon is in play.
+   *
+   * @param fits of the readings so far
+   * @param unit the animal left out
+   */
+  List<NextMeasurement> of(
+      ElementRows element,
+      BoneRow bone,
+      List<MeasurementCode> set,
+      Portion portion,
+      List<TaxonFit> fits,
+      int unit) {
+    List<TaxonFit> inPlay =
+        fits.stream().filter(f -> f.typicality() >= limits.nothingFits() && f.share() > 0).toList();
+    if (inPlay.size() < 2) {
+      return List.of();
+    }
+    List<Worth> found = new ArrayList<>();
+    for (MeasurementCode code : element.codes()) {
+      Optional<Measurement> known = protocol.measurement(element.element(), code);
+      boolean there =
+          known.map(m -> m.needs().isEmpty() || m.needs().contains(portion)).orElse(true);
+      if (there && !set.contains(code)) {
+        double cost = known.map(Measurement::cost).orElse(1.0);
+        gain(bone, set, code, inPlay, unit)
+            .filter(gain -> gain >= LEAST_GAIN)
+            .ifPresent(gain -> found.add(new Worth(code, gain, gain / cost)));
+      }
+    }
+    found.sort(Comparator.comparingDouble(Worth::forTheEffort).reversed());
+    double open = EntropyDrop.entropy(shares(inPlay));
+    return found.stream()
+        .limit(MOST)
+        .map(w -> new NextMeasurement(w.code(), w.gain(), sentence(w, open)))
+        .toList();
+  }
+
+  private record Worth(MeasurementCode code, double gain, double forTheEffort) {}
+
+  /** Not there where the shelf has too few animals with the set and this measurement. */
+  private Optional<Double> gain(
+      BoneRow bone,
+      List<MeasurementCode> set,
+      MeasurementCode code,
+      List<TaxonFit> inPlay,
+      int unit) {
+    List<MeasurementCode> larger = new ArrayList<>(set);
+    larger.add(code);
+    Sample sample = samples.apply(larger);
+    GroupMoments moments = sample.momentsWithout(unit, Sample.offerOf(bone.side()));
+    List<TaxonFit> known =
+        inPlay.stream().filter(f -> moments.count(group(sample, f.taxon())) > 0).toList();
+    int degrees = moments.degreesOfFreedom() - larger.size() + 1;
+    if (known.size() < 2 || degrees < limits.degreesNeeded()) {
+      return Optional.empty();
+    }
+    return moments
+        .spread()
+        .then(Cholesky::of)
+        .value()
+        .map(
+            spread ->
+                EntropyDrop.of(
+                    shares(known),
+                    known.stream()
+                        .map(f -> centre(bone, set, spread, moments.mean(group(sample, f.taxon()))))
+                        .toList()));
+  }
+
+  private static int group(Sample sample, TaxonName taxon) {
+    return sample.taxa().indexOf(taxon);
+  }
+
+  /**
+   * Where the taxon expects the new reading, given the set, in conditional standard deviations: the
+   * last whitened coordinate of a bone whose new reading is 0, turned round.
+   */
+  private static double centre(
+      BoneRow bone, List<MeasurementCode> set, Cholesky spread, double... mean) {
+    double[] away = new double[mean.length];
+    double[] known = bone.vector(set);
+    for (int j = 0; j < mean.length; j++) {
+      away[j] = (j < known.length ? known[j] : 0) - mean[j];
+    }
+    return -spread.whiten(away)[mean.length - 1];
+  }
+
+  /** Shares rescaled to the taxa in play. */
+  private static List<Double> shares(List<TaxonFit> fits) {
+    double sum = fits.stream().mapToDouble(TaxonFit::share).sum();
+    return fits.stream().map(f -> f.share() / sum).toList();
+  }
+
+  private static String sentence(Worth worth, double open) {
+    double part = open > 0 ? worth.gain() / open : 0;
+    String much =
+        part >= 0.8
+            ? "is expected to settle nearly all of what is open"
+            : part >= 0.6
+                ? "is expected to settle most of what is open"
+                : part >= 0.4
+                    ? "is expected to settle about half of what is open"
+                    : part >= 0.15
+                        ? "is expected to settle some of what is open"
+                        : "is expected to settle a little";
+    return worth.code() + " " + much + ".";
+  }
+}

@@ -1,0 +1,169 @@
+package org.comparanda.suggestion;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.statistics.discriminant.GroupMoments;
+import org.comparanda.statistics.discriminant.GroupedRows;
+import org.comparanda.statistics.discriminant.SidePairs;
+import org.comparanda.statistics.discriminant.UnitMoments;
+import org.comparanda.taxon.TaxonName;
+
+/**
+ * The animals of one element that have every measurement of a set, as rows of numbers. Groups are
+ * the taxa of the element, units the animals, both numbered alike in every sample of the element.
+ */
+final class Sample {
+  /** A unit that no animal of the shelf has. */
+  static final int STRANGER = -1;
+
+  private final ElementRows element;
+  private final List<MeasurementCode> set;
+  private final Coordinates coordinates;
+  private final List<TaxonName> taxa;
+  private final GroupedRows rows;
+  private final GroupedRows oneSideRows;
+  private final UnitMoments moments;
+  private final UnitMoments oneSideMoments;
+
+  /** What a bone in hand is compared as. */
+  enum Offer {
+    /** The mean of an animal's sides, or a bone of the midline: judged with the plain spread. */
+    ANIMAL,
+    /** One of two sides: judged with half the spread between sides on top. */
+    ONE_SIDE
+  }
+
+  private Sample(
+      ElementRows element,
+      List<MeasurementCode> set,
+      Coordinates coordinates,
+      GroupedRows rows,
+      SidePairs pairs) {
+    this.element = element;
+    this.set = List.copyOf(set);
+    this.coordinates = coordinates;
+    this.taxa = element.taxa();
+    this.rows = rows;
+    this.oneSideRows = rows.withSides(pairs);
+    this.moments = UnitMoments.of(rows);
+    this.oneSideMoments = UnitMoments.of(oneSideRows);
+  }
+
+  /** The sample of a set that is not empty. */
+  static Sample of(ElementRows element, List<MeasurementCode> set, ComparisonRules rules) {
+    Coordinates coordinates = Coordinates.on(rules.scale());
+    int columns = coordinates.count(set.size());
+    List<TaxonName> taxa = element.taxa();
+    GroupedRows.Builder rows = GroupedRows.builder(columns, taxa.size());
+    SidePairs.Builder pairs = SidePairs.builder(columns);
+    for (int unit = 0; unit < element.animals().size(); unit++) {
+      AnimalRow animal = element.animals().get(unit);
+      for (BoneRow row : rowsOf(animal, rules.counting())) {
+        if (row.has(set)) {
+          rows.add(taxa.indexOf(animal.taxon()), unit, coordinates.of(row.vector(set)));
+        }
+      }
+      if (rules.counting() == Counting.ANIMALS) {
+        addPair(pairs, unit, animal, set, coordinates);
+      }
+    }
+    return new Sample(element, set, coordinates, rows.build(), pairs.build());
+  }
+
+  private static List<BoneRow> rowsOf(AnimalRow animal, Counting counting) {
+    return counting == Counting.BONES ? animal.bones() : List.of(animal.mean());
+  }
+
+  private static void addPair(
+      SidePairs.Builder pairs,
+      int unit,
+      AnimalRow animal,
+      List<MeasurementCode> set,
+      Coordinates coordinates) {
+    Optional<List<BoneRow>> pair =
+        animal.pair().filter(p -> p.get(0).has(set) && p.get(1).has(set));
+    if (pair.isPresent()) {
+      double[] left = coordinates.of(pair.get().get(0).vector(set));
+      double[] right = coordinates.of(pair.get().get(1).vector(set));
+      double[] difference = new double[left.length];
+      for (int j = 0; j < left.length; j++) {
+        difference[j] = left[j] - right[j];
+      }
+      pairs.add(unit, difference);
+    }
+  }
+
+  List<MeasurementCode> set() {
+    return set;
+  }
+
+  /** The taxa of the element, in the order of the groups. */
+  List<TaxonName> taxa() {
+    return taxa;
+  }
+
+  /** The numbers compared of a bone that has the set. */
+  double[] numbers(BoneRow bone) {
+    return coordinates.of(bone.vector(set));
+  }
+
+  /** How many numbers are compared: p. */
+  int columns() {
+    return rows.columns();
+  }
+
+  GroupedRows rows(Offer offer) {
+    return offer == Offer.ONE_SIDE ? oneSideRows : rows;
+  }
+
+  /** The moments without a unit; all of them for {@link #STRANGER}. */
+  GroupMoments momentsWithout(int unit, Offer offer) {
+    return (offer == Offer.ONE_SIDE ? oneSideMoments : moments).without(unit);
+  }
+
+  /** The number of an animal, {@link #STRANGER} for one that has no row of this element. */
+  int unit(Optional<AnimalId> animal) {
+    for (int unit = 0; unit < element.animals().size(); unit++) {
+      if (animal.isPresent() && element.animals().get(unit).animal().equals(animal.get())) {
+        return unit;
+      }
+    }
+    return STRANGER;
+  }
+
+  AnimalRow animal(int unit) {
+    return element.animals().get(unit);
+  }
+
+  /** Whether an animal other than this one is of the taxon. */
+  boolean hasOthers(int unit, TaxonName taxon) {
+    int group = taxa.indexOf(taxon);
+    for (int row = 0; row < rows.rows(); row++) {
+      if (rows.group(row) == group && rows.unit(row) != unit) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The animals of the sample but one, in catalogue order. */
+  List<AnimalRow> animalsWithout(int unit) {
+    List<AnimalRow> others = new ArrayList<>();
+    int last = STRANGER;
+    for (int row = 0; row < rows.rows(); row++) {
+      if (rows.unit(row) != unit && rows.unit(row) != last) {
+        others.add(animal(rows.unit(row)));
+      }
+      last = rows.unit(row);
+    }
+    return others;
+  }
+
+  /** A bone of this side is judged so, unless it is the mean of an animal. */
+  static Offer offerOf(org.comparanda.bone.Side side) {
+    return side == org.comparanda.bone.Side.AXIAL ? Offer.ANIMAL : Offer.ONE_SIDE;
+  }
+}

@@ -1,0 +1,101 @@
+package org.comparanda.suggestion;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.statistics.discriminant.GroupMoments;
+
+/** Says what to do where the shelf has too few animals for a set: leave out, or add. */
+final class TooThin {
+  private final Thresholds limits;
+  private final Function<List<MeasurementCode>, Sample> samples;
+  private final int smallestSet;
+
+  TooThin(ComparisonRules rules, Function<List<MeasurementCode>, Sample> samples) {
+    this.limits = rules.thresholds();
+    this.samples = samples;
+    this.smallestSet = Coordinates.on(rules.scale()).fewest();
+  }
+
+  /**
+   * The sentence.
+   *
+   * @param why what the fit says is missing; said where it isn't just the number of animals
+   */
+  String sentence(List<MeasurementCode> set, int unit, String why) {
+    GroupMoments moments = samples.apply(set).momentsWithout(unit, Sample.Offer.ANIMAL);
+    int degrees = degrees(set, unit);
+    String problem =
+        moments.rows() == 0
+            ? "no animal on the shelf has " + together(set)
+            : degrees >= limits.degreesNeeded() ? unended(why) : few(moments, set);
+    return "Shelf too thin: " + problem + ". " + remedy(set, unit, degrees);
+  }
+
+  private static String few(GroupMoments moments, List<MeasurementCode> set) {
+    String taxa = moments.groupsPresent() == 1 ? "1 taxon" : moments.groupsPresent() + " taxa";
+    return "only "
+        + Wording.count(moments.rows(), "animal")
+        + " of "
+        + taxa
+        + (moments.rows() == 1 ? " has " : " have ")
+        + together(set);
+  }
+
+  private static String together(List<MeasurementCode> set) {
+    return list(set) + (set.size() == 1 ? "" : " together");
+  }
+
+  private String remedy(List<MeasurementCode> set, int unit, int degrees) {
+    List<MeasurementCode> left = set;
+    List<MeasurementCode> out = new ArrayList<>();
+    while (left.size() > smallestSet) {
+      MeasurementCode worst = worst(left, unit);
+      out.add(worst);
+      left = left.stream().filter(c -> !c.equals(worst)).toList();
+      if (degrees(left, unit) >= limits.degreesNeeded()) {
+        int animals = samples.apply(left).momentsWithout(unit, Sample.Offer.ANIMAL).rows();
+        return "Leave out "
+            + Wording.all(out.stream().map(MeasurementCode::value).toList())
+            + ": "
+            + Wording.count(animals, "animal")
+            + (animals == 1 ? " has" : " have")
+            + " the rest.";
+      }
+    }
+    int missing = Math.max(1, limits.degreesNeeded() - degrees);
+    return "Add to the shelf: measure "
+        + list(set)
+        + " on at least "
+        + missing
+        + " more"
+        + (missing == 1 ? " animal." : " animals.");
+  }
+
+  /** The measurement without which the fit stands on the most degrees of freedom. */
+  private MeasurementCode worst(List<MeasurementCode> set, int unit) {
+    return set.stream()
+        .max(
+            Comparator.comparingInt(
+                code -> degrees(set.stream().filter(c -> !c.equals(code)).toList(), unit)))
+        .orElseThrow();
+  }
+
+  private int degrees(List<MeasurementCode> set, int unit) {
+    Sample sample = samples.apply(set);
+    return sample.momentsWithout(unit, Sample.Offer.ANIMAL).degreesOfFreedom()
+        - sample.columns()
+        + 1;
+  }
+
+  private static String list(List<MeasurementCode> set) {
+    return Wording.all(set.stream().map(MeasurementCode::value).toList());
+  }
+
+  private static String unended(String sentence) {
+    return Character.toLowerCase(sentence.charAt(0))
+        + sentence.substring(1).replaceFirst("\\.$", "");
+  }
+}
