@@ -2,6 +2,7 @@ package org.comparanda.measurement;
 
 import java.time.Instant;
 import java.util.Optional;
+import org.comparanda.bone.ElementKey;
 
 /**
  * One caliper value, never overwritten: a correction or a withdrawal is a new reading that points
@@ -9,6 +10,7 @@ import java.util.Optional;
  *
  * @param id running number in its collection, given by the log
  * @param bone the bone measured
+ * @param element as which element it was measured (a code means another thing on another element)
  * @param code what was measured
  * @param kind a take, a correction of one, a withdrawal of one, or "not possible"
  * @param asTyped the text exactly as typed, unit included
@@ -24,6 +26,7 @@ import java.util.Optional;
 public record Reading(
     long id,
     BoneId bone,
+    ElementKey element,
     MeasurementCode code,
     Kind kind,
     String asTyped,
@@ -41,6 +44,7 @@ public record Reading(
     return new Reading(
         given,
         bone,
+        element,
         code,
         kind,
         asTyped,

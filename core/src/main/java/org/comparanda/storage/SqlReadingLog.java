@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.Length;
 import org.comparanda.measurement.MeasurementCode;
@@ -35,11 +36,12 @@ record SqlReadingLog(Database database) implements ReadingLog {
     SqlPeople.known(h, reading.person());
     long id = h.createQuery("select coalesce(max(id), 0) + 1 from reading").mapTo(Long.class).one();
     h.createUpdate(
-            "insert into reading (id, bone_id, code, kind, as_typed, length_mm, person_id, at, pass,"
-                + " is_repeat, instrument, points_at, reason) values (:id, :bone, :code, :kind,"
+            "insert into reading (id, bone_id, element, code, kind, as_typed, length_mm, person_id, at, pass,"
+                + " is_repeat, instrument, points_at, reason) values (:id, :bone, :element, :code, :kind,"
                 + " :typed, :mm, :person, :at, :pass, :repeat, :instrument, :pointsAt, :reason)")
         .bind("id", id)
         .bind("bone", reading.bone().value())
+        .bind("element", reading.element().value())
         .bind("code", reading.code().value())
         .bind("kind", reading.kind().name())
         .bind("typed", reading.asTyped())
@@ -63,6 +65,7 @@ record SqlReadingLog(Database database) implements ReadingLog {
     return new Reading(
         row.getLong("id"),
         new BoneId(row.getString("bone_id")),
+        new ElementKey(row.getString("element")),
         new MeasurementCode(row.getString("code")),
         Reading.Kind.valueOf(row.getString("kind")),
         row.getString("as_typed"),

@@ -21,6 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.Length;
 import org.comparanda.measurement.MeasurementCode;
@@ -76,6 +77,7 @@ class CollectionFileTest {
     return new Reading(
         0,
         new BoneId("HM-1"),
+        new ElementKey("humerus"),
         new MeasurementCode("Bd"),
         Reading.Kind.TAKE,
         typed,

@@ -105,6 +105,7 @@ class RepositoryContractTest {
     return new Reading(
         0,
         BONE,
+        new ElementKey("humerus"),
         BD,
         Reading.Kind.TAKE,
         typed,
@@ -175,6 +176,7 @@ class RepositoryContractTest {
                 new Reading(
                     99,
                     BONE,
+                    new ElementKey("humerus"),
                     BD,
                     Reading.Kind.WITHDRAWAL,
                     "",
@@ -198,6 +200,7 @@ class RepositoryContractTest {
         new Reading(
             0,
             BONE,
+            new ElementKey("humerus"),
             BD,
             Reading.Kind.CORRECTION,
             "31",

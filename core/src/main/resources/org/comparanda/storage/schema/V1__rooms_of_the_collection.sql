@@ -83,6 +83,7 @@ create index tray_bone_by_tray on tray_bone (tray_id, position);
 create table reading (
   id bigint not null primary key,
   bone_id varchar(200) not null,
+  element varchar(100) not null,
   code varchar(100) not null,
   kind varchar(40) not null,
   as_typed text not null,
