@@ -1,7 +1,12 @@
 package org.comparanda.sizeestimate;
 
 import java.util.Optional;
+import java.util.function.Function;
 import org.comparanda.statistics.Outcome;
+import org.comparanda.statistics.line.AxisLine;
+import org.comparanda.statistics.line.Design;
+import org.comparanda.statistics.line.MajorAxis;
+import org.comparanda.statistics.line.StandardisedMajorAxis;
 import org.comparanda.statistics.phylo.PhyloTree;
 
 /** Fits the line that a question asks for. */
@@ -21,7 +26,20 @@ final class LineModels {
       case OLS ->
           OlsModel.fit(question.from(), rows.design(question.scale()))
               .then(model -> Outcome.of(new Fitted(rows, model)));
-      case SMA, MA, PGLS -> Outcome.none("This line can't be fitted yet.", "Ask for ols.");
+      case SMA -> axis(question, rows, StandardisedMajorAxis.withDefaults()::fit);
+      case MA -> axis(question, rows, MajorAxis.withDefaults()::fit);
+      case PGLS ->
+          tree.map(t -> TreeModel.fit(question, rows, t))
+              .orElseGet(
+                  () ->
+                      Outcome.none(
+                          "A line across taxa needs a tree.", "Give a tree in Newick notation."));
     };
+  }
+
+  private static Outcome<Fitted> axis(
+      SizeQuestion question, LineRows rows, Function<Design, Outcome<AxisLine>> method) {
+    return AxisModel.fit(question.from(), rows.design(question.scale()), method)
+        .then(model -> Outcome.of(new Fitted(rows, model)));
   }
 }

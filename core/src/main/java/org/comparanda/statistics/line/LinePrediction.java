@@ -20,7 +20,7 @@ public record LinePrediction(
     ConfidenceInterval confidence,
     PredictionInterval prediction) {
   /** Both intervals from t on the degrees of freedom. */
-  static LinePrediction of(
+  public static LinePrediction of(
       double fit, double standardErrorOfMean, double residualVariance, int df, double level) {
     double t = Distributions.tQuantile(0.5 + level / 2, df);
     double seNew = Math.sqrt(residualVariance + standardErrorOfMean * standardErrorOfMean);
