@@ -94,7 +94,7 @@ final class DemoShelf {
           row.add(
               missing || !animal.has(element, code)
                   ? ""
-                  : Tenths.text(animal.value(element, code, side)));
+                  : TypedNumber.tenths(animal.value(element, code, side)));
         }
         rows.add(row);
       }

@@ -78,13 +78,12 @@ final class DemoTray {
 
   private static String typed(String code, double mm, String slip) {
     if (slip.equals("inch")) {
-      long thousandths = (long) StrictMath.floor(mm / 25.4 * 1000 + 0.5);
-      return String.format(Locale.ROOT, "%d.%03d", thousandths / 1000, thousandths % 1000);
+      return TypedNumber.thousandths(mm / 25.4);
     }
-    String text = Tenths.text(mm);
+    String text = TypedNumber.tenths(mm);
     if (slip.equals("swap " + code)) {
       return Slips.firstDigitsSwapped(text);
     }
-    return slip.equals("tenth " + code) ? Tenths.text(mm / 10) : text;
+    return slip.equals("tenth " + code) ? TypedNumber.tenths(mm / 10) : text;
   }
 }
