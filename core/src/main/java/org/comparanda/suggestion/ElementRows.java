@@ -68,11 +68,11 @@ record ElementRows(ElementKey element, List<MeasurementCode> codes, List<AnimalR
     return Optional.of(
         code
             + " "
-            + Wording.number(offScale(value, scale))
+            + Wording.reading(offScale(value, scale))
             + " is outside what any animal on the shelf shows ("
-            + Wording.number(offScale(shown.get(0), scale))
+            + Wording.reading(offScale(shown.get(0), scale))
             + " to "
-            + Wording.number(offScale(shown.get(shown.size() - 1), scale))
+            + Wording.reading(offScale(shown.get(shown.size() - 1), scale))
             + "). Check the reading and its unit.");
   }
 

@@ -47,6 +47,7 @@ final class SampleLine {
             .element(element)
             .map(Element::name)
             .orElse(element.value())
+            .replaceFirst(",.*", "")
             .toLowerCase(Locale.ROOT);
   }
 
@@ -55,10 +56,13 @@ final class SampleLine {
     if (bone.side() == Side.LEFT || bone.side() == Side.RIGHT) {
       words.add(bone.side().name().toLowerCase(Locale.ROOT));
     }
-    if (bone.portion() != Portion.WHOLE && bone.portion() != Portion.OTHER) {
+    if (bone.portion() == Portion.PROXIMAL || bone.portion() == Portion.DISTAL) {
       words.add(bone.portion().name().toLowerCase(Locale.ROOT));
     }
     words.add(elementName(bone.element(), protocol));
+    if (bone.portion() == Portion.SHAFT) {
+      words.add("shaft");
+    }
     String text = String.join(" ", words);
     return Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }

@@ -46,6 +46,11 @@ final class Wording {
     return String.format(Locale.ROOT, pattern, value);
   }
 
+  /** A reading with one digit behind the point. */
+  static String reading(double value) {
+    return String.format(Locale.ROOT, "%.1f", value);
+  }
+
   private static String joined(List<String> items, String last) {
     if (items.size() < 2) {
       return String.join("", items);

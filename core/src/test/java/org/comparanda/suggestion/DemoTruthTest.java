@@ -1,0 +1,139 @@
+package org.comparanda.suggestion;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.comparanda.bone.BoneAge;
+import org.comparanda.bone.ElementKey;
+import org.comparanda.exchange.table.TableOptions;
+import org.comparanda.exchange.table.TableOutcome;
+import org.comparanda.exchange.table.TableRead;
+import org.comparanda.exchange.table.TableReader;
+import org.comparanda.reference.Animal;
+import org.comparanda.reference.BoneInHand;
+import org.comparanda.reference.Shelf;
+import org.comparanda.reference.ShelfBone;
+import org.comparanda.tables.ReferenceTables;
+import org.comparanda.taxon.TaxonName;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The simulated Harrowmere trays against their truths, which were written from the scenario before
+ * any answer was known (demo-data/truth.csv).
+ */
+class DemoTruthTest {
+  private static final Path DEMO = Path.of("..", "demo-data");
+  private static final ReferenceTables TABLES = ReferenceTables.shipped();
+  private static final TableReader READER =
+      TableReader.of(
+          TABLES.protocol(),
+          TABLES.taxa(),
+          TableOptions.withDefaults().withUnitDoubt(TableOptions.UnitDoubt.TAKE_AS_IS));
+  private static final Shelf SHELF = read(READER.shelf(DEMO.resolve("shelf.csv")));
+
+  private static <T> T read(TableOutcome<T> outcome) {
+    return outcome.fold(
+        TableRead::content,
+        refused -> {
+          throw new AssertionError(refused.toString());
+        });
+  }
+
+  private static Map<String, Suggestion> answers(String tray) {
+    BoneAge age = tray.equals("fossil") ? BoneAge.FOSSIL : BoneAge.RECENT;
+    Comparison comparison =
+        Comparison.of(
+            SHELF, TABLES.protocol(), TABLES.taxa(), ComparisonRules.withDefaults().withAge(age));
+    Map<String, Suggestion> answers = new LinkedHashMap<>();
+    for (BoneInHand bone :
+        read(READER.bones(SHELF, DEMO.resolve("tray-" + tray + ".csv"))).toList()) {
+      answers.put(bone.id(), comparison.suggest(bone));
+    }
+    return answers;
+  }
+
+  @Test
+  void everyBoneIsAnsweredAsTheScenarioSays() throws IOException {
+    Map<String, Suggestion> answers = new LinkedHashMap<>();
+    Stream.of("easy", "hard", "messy", "fossil").forEach(tray -> answers.putAll(answers(tray)));
+    int compared = 0;
+    try (var truths = CsvReader.builder().ofNamedCsvRecord(DEMO.resolve("truth.csv"))) {
+      for (NamedCsvRecord truth : truths) {
+        Suggestion ours = answers.get(truth.getField("bone"));
+        assertEquals(truth.getField("answer"), ours.answer().name(), truth.toString());
+        if (ours.answer() == Answer.FITS_ONE || ours.answer() == Answer.FITS_A_FEW) {
+          TaxonName taxon = new TaxonName(truth.getField("taxon"));
+          assertTrue(ours.candidates().contains(taxon), truth.toString());
+        }
+        compared++;
+      }
+    }
+    assertEquals(answers.size(), compared);
+  }
+
+  @Test
+  void strangerIsTurnedAwayWhateverItsShare() {
+    Suggestion stranger = answers("hard").get("K-206");
+    assertEquals(Answer.NOTHING_FITS, stranger.answer());
+    assertTrue(stranger.taxa().get(0).share() > 0.9);
+    assertTrue(stranger.sentence().endsWith("If this could be human, press STOP."));
+    assertEquals(List.of(), stranger.warnings(), "every reading is inside the shelf's range");
+    assertEquals(List.of(), stranger.next());
+    assertEquals(stranger.taxa().size(), stranger.drawer().size());
+    assertEquals(3, stranger.nearest().size());
+  }
+
+  @Test
+  void fossilsAreNeverGivenABareSpecies() {
+    answers("fossil")
+        .values()
+        .forEach(
+            s ->
+                s.proposal()
+                    .ifPresent(
+                        name -> {
+                          assertTrue(name.sign() != ProposedName.Sign.NONE, s.sentence());
+                          assertTrue(!name.taxon().value().contains(" "), s.sentence());
+                          assertTrue(
+                              s.sentence()
+                                  .toLowerCase(Locale.ROOT)
+                                  .contains("nearest on the shelf"),
+                              s.sentence());
+                        }));
+  }
+
+  @Test
+  void shelfBoneAnswersAsItsRowInTheTrialOfEveryElement() {
+    Comparison comparison =
+        Comparison.of(SHELF, TABLES.protocol(), TABLES.taxa(), ComparisonRules.withDefaults());
+    for (ElementKey element : List.of(new ElementKey("humerus"), new ElementKey("mandible"))) {
+      for (TrialRow row : comparison.trial(element).rows()) {
+        Animal animal = SHELF.animal(row.animal()).orElseThrow();
+        for (ShelfBone bone : animal.bones()) {
+          if (bone.element().equals(element) && bone.side() == row.side()) {
+            Suggestion ours =
+                comparison.suggest(OutsideShelf.inHand("x", Optional.of(row.animal()), bone));
+            assertEquals(
+                row.beforeGate(),
+                ours.answer() == Answer.NEVER_TESTED ? Answer.FITS_ONE : ours.answer(),
+                ours.toString());
+            assertEquals(
+                row.typicality().value(),
+                ours.taxa().stream().findFirst().map(TaxonFit::typicality),
+                ours.toString());
+          }
+        }
+      }
+    }
+  }
+}
