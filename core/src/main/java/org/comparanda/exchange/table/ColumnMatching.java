@@ -22,6 +22,7 @@ final class ColumnMatching {
   private final ProblemList problems;
   private final List<TableColumn> columns = new ArrayList<>();
   private final List<String> notRead = new ArrayList<>();
+  private final Set<String> mapped = new LinkedHashSet<>();
   private final Map<String, String> takenBy = new HashMap<>();
 
   /** What a picked body_length or body_mass is: a number of the row, or of the whole animal. */
@@ -49,8 +50,11 @@ final class ColumnMatching {
     return notRead;
   }
 
+  Set<String> mapped() {
+    return mapped;
+  }
+
   void match(List<String> headerRow) {
-    Set<String> mapped = new LinkedHashSet<>();
     List<Header> headers = new ArrayList<>();
     for (int i = 0; i < headerRow.size(); i++) {
       headers.add(cut(i, headerRow.get(i)));
@@ -69,7 +73,7 @@ final class ColumnMatching {
         headers.stream().noneMatch(h -> h.name().equalsIgnoreCase("element"))
             && !mapped.contains("element");
     bodyColumns = oneElement ? BodyColumns.PLAIN_WHERE_PICKED : BodyColumns.OF_THE_ANIMAL;
-    headers.forEach(header -> match(header, mapped));
+    headers.forEach(this::match);
   }
 
   private static Header cut(int index, String whole) {
@@ -79,7 +83,7 @@ final class ColumnMatching {
         : new Header(index, whole, whole, Optional.empty());
   }
 
-  private void match(Header header, Set<String> mappedRoles) {
+  private void match(Header header) {
     List<String> roles =
         options.as().entrySet().stream()
             .filter(e -> e.getValue().equals(header.name()) || e.getValue().equals(header.whole()))
@@ -92,7 +96,7 @@ final class ColumnMatching {
           "Give it one, or take the column out.");
     } else if (!roles.isEmpty()) {
       roles.forEach(role -> take(header, role));
-    } else if (mappedRoles.contains(header.name())) {
+    } else if (mapped.contains(header.name())) {
       notRead.add(header.whole()); // another header was named for this role
     } else {
       take(header, header.name());
@@ -130,6 +134,33 @@ final class ColumnMatching {
         .filter(known::knows)
         .map(e -> known.knows(e, code))
         .orElseGet(() -> known.knowsCode(code));
+  }
+
+  /** Every measurement that was picked must be there on a shelf. */
+  void needPicked(List<String> headerRow) {
+    for (String name : options.only()) {
+      MeasurementCode code = new MeasurementCode(name);
+      boolean there =
+          columns.stream()
+              .anyMatch(
+                  c ->
+                      c.code().filter(code::equals).isPresent()
+                          || cut(0, c.header()).name().equals(name)
+                          || c.reserved()
+                              .map(ReservedColumn::header)
+                              .filter(name::equals)
+                              .isPresent());
+      if (!there && headerRow.stream().noneMatch(h -> cut(0, h).name().equals(name))) {
+        problems.column(
+            HEADER_ROW,
+            name,
+            "the table has no such column",
+            NearestName.to(name, headerRow).map(n -> "The nearest is " + n + ". ").orElse("")
+                + "Correct the name, or map it by --as "
+                + name
+                + "=HEADER.");
+      }
+    }
   }
 
   private void unknown(Header header, MeasurementCode code) {

@@ -9,13 +9,22 @@ import java.util.Optional;
 final class NearestName {
   private NearestName() {}
 
-  /** The nearest of the known names, upper and lower case alike; ties by alphabet. */
+  /** The nearest of the known names, upper and lower case alike; ties by the longer same start. */
   static Optional<String> to(String text, Collection<String> known) {
     return known.stream()
         .distinct()
         .min(
             Comparator.comparingInt((String name) -> distance(text, name))
+                .thenComparingInt(name -> -sameStart(text, name))
                 .thenComparing(Comparator.naturalOrder()));
+  }
+
+  private static int sameStart(String a, String b) {
+    int n = 0;
+    while (n < Math.min(a.length(), b.length()) && a.charAt(n) == b.charAt(n)) {
+      n++;
+    }
+    return n;
   }
 
   private static int distance(String a, String b) {

@@ -1,6 +1,7 @@
 package org.comparanda.exchange.table;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.comparanda.measurement.MeasurementCode;
 
@@ -14,6 +15,7 @@ import org.comparanda.measurement.MeasurementCode;
  * @param measurements read, in the order of the table
  * @param units what each was taken to be in, in words, in the same order
  * @param notRead headers of the columns left aside
+ * @param mapped the columns for which another header was named and found
  */
 public record TableFacts(
     String file,
@@ -22,11 +24,13 @@ public record TableFacts(
     long rows,
     List<MeasurementCode> measurements,
     List<String> units,
-    List<String> notRead) {
+    List<String> notRead,
+    Set<String> mapped) {
   public TableFacts {
     measurements = List.copyOf(measurements);
     units = List.copyOf(units);
     notRead = List.copyOf(notRead);
+    mapped = Set.copyOf(mapped);
   }
 
   /** One line: what was found and what was left aside. */

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.comparanda.reference.Animal;
@@ -31,6 +32,7 @@ final class TableReading {
   private DecimalMark decimal = DecimalMark.POINT;
   private List<TableColumn> columns = List.of();
   private List<String> notRead = List.of();
+  private Set<String> mapped = Set.of();
   private long rows;
   private long values;
 
@@ -53,7 +55,7 @@ final class TableReading {
 
   private <T> TableOutcome<T> assembled(Function<List<Animal>, T> content) {
     AnimalAssembly assembly = new AnimalAssembly(options, known.shelf(), problems);
-    checked(MOST_SHELF_ROWS, assembly::add);
+    checked(Use.SHELF, assembly::add);
     if (problems.isEmpty()
         && options.taxa() == TableOptions.Taxa.NEEDED
         && columns.stream()
@@ -69,16 +71,16 @@ final class TableReading {
   }
 
   TableOutcome<BoneTable> bones() {
-    checked(Long.MAX_VALUE, row -> {});
+    checked(Use.BONES_IN_HAND, row -> {});
     return problems.isEmpty()
         ? new TableRead<>(new BoneTable(this), known.protocol(), facts())
         : new TableRefused<>(problems.report());
   }
 
-  private void checked(long mostRows, Consumer<BoneRow> taker) {
+  private void checked(Use use, Consumer<BoneRow> taker) {
     try {
       separator = new TextCheck(path).separator(problems);
-      if (problems.isEmpty() && header() && decimalMark(mostRows)) {
+      if (problems.isEmpty() && header(use) && decimalMark(use)) {
         everyRow(taker);
       }
     } catch (NoSuchFileException missing) {
@@ -90,7 +92,13 @@ final class TableReading {
     }
   }
 
-  private boolean header() throws IOException {
+  /** What the table is read as. */
+  private enum Use {
+    SHELF,
+    BONES_IN_HAND
+  }
+
+  private boolean header(Use use) throws IOException {
     List<String> header = new TableFile(path, separator, progress).header();
     if (header.isEmpty()) {
       problems.file(
@@ -114,8 +122,12 @@ final class TableReading {
             });
     ColumnMatching matching = new ColumnMatching(options, known, problems);
     matching.match(header);
+    if (use == Use.SHELF) {
+      matching.needPicked(header);
+    }
     columns = matching.columns();
     notRead = matching.notRead();
+    mapped = matching.mapped();
     if (columns.stream().noneMatch(c -> c.code().isPresent())) {
       problems.file(
           "no column holds a measurement",
@@ -126,7 +138,7 @@ final class TableReading {
     return true;
   }
 
-  private boolean decimalMark(long mostRows) throws IOException {
+  private boolean decimalMark(Use use) throws IOException {
     DecimalScan scan = new DecimalScan(columns.stream().filter(TableColumn::numeric).toList());
     ProblemList first = new ProblemList(file);
     long[] count = {0};
@@ -137,9 +149,13 @@ final class TableReading {
               count[0]++;
               scan.row(row, cells);
             });
-    if (count[0] > mostRows) {
+    if (use == Use.SHELF && count[0] > MOST_SHELF_ROWS) {
       problems.file(
-          "the table has " + count[0] + " rows, more than a shelf may have (" + mostRows + ")",
+          "the table has "
+              + count[0]
+              + " rows, more than a shelf may have ("
+              + MOST_SHELF_ROWS
+              + ")",
           "Split it, or pick the rows of one element.");
       return false;
     }
@@ -287,6 +303,7 @@ final class TableReading {
         rows,
         measured.stream().map(c -> c.code().orElseThrow()).toList(),
         measured.stream().map(c -> c.unit().words()).toList(),
-        notRead);
+        notRead,
+        mapped);
   }
 }

@@ -1,0 +1,105 @@
+package org.comparanda.exchange.json;
+
+import java.io.IOException;
+import java.io.Writer;
+import org.comparanda.suggestion.DrawerEntry;
+import org.comparanda.suggestion.NearestAnimal;
+import org.comparanda.suggestion.NextMeasurement;
+import org.comparanda.suggestion.Suggestion;
+import org.comparanda.suggestion.TaxonFit;
+
+/** Writes suggestions one after the other, so that a table of any length fits. */
+public final class SuggestionJson implements AutoCloseable {
+  private final JsonText json;
+
+  /** Begins the text. Errors: {@link IOException} if it can't be written. */
+  public SuggestionJson(Writer writer, ProgramVersion program, ShelfInUse shelf)
+      throws IOException {
+    json = new JsonText(writer);
+    json.object().text("program", program.program()).text("version", program.version());
+    json.object("shelf")
+        .count("animals", shelf.animals())
+        .count("taxa", shelf.taxa())
+        .names("measurements", shelf.measurements())
+        .text("priors", shelf.priors())
+        .text("method", shelf.method())
+        .endObject();
+    json.array("bones");
+  }
+
+  /** One bone more. */
+  public void write(Suggestion s) throws IOException {
+    json.object()
+        .text("bone", s.bone())
+        .text("element", s.element())
+        .names("measurements", s.measurements())
+        .text("answer", s.answer())
+        .text("sentence", s.sentence())
+        .names("details", s.details());
+    json.array("taxa");
+    for (TaxonFit fit : s.taxa()) {
+      json.object()
+          .text("taxon", fit.taxon())
+          .number("share", fit.share())
+          .number("typicality", fit.typicality())
+          .number("distanceSquared", fit.distanceSquared())
+          .count("animals", fit.animals())
+          .endObject();
+    }
+    json.endArray()
+        .names("candidates", s.candidates())
+        .names("calibratedList", s.calibratedList())
+        .text("calibratedLabel", s.calibratedLabel());
+    lookAndMeasure(s);
+    json.names("warnings", s.warnings());
+    basis(s.basis());
+    json.endObject();
+  }
+
+  private void lookAndMeasure(Suggestion s) throws IOException {
+    json.array("drawer");
+    for (DrawerEntry entry : s.drawer()) {
+      json.object()
+          .text("taxon", entry.taxon())
+          .text("standing", entry.standing())
+          .text("sentence", entry.sentence())
+          .endObject();
+    }
+    json.endArray().array("nearest");
+    for (NearestAnimal animal : s.nearest()) {
+      json.object()
+          .text("animal", animal.animal())
+          .text("taxon", animal.taxon())
+          .optionalText("drawer", animal.drawer())
+          .number("distance", animal.distance())
+          .endObject();
+    }
+    json.endArray().array("next");
+    for (NextMeasurement next : s.next()) {
+      json.object()
+          .text("measurement", next.measurement())
+          .number("gain", next.gain())
+          .text("sentence", next.sentence())
+          .endObject();
+    }
+    json.endArray();
+  }
+
+  private void basis(Suggestion.Basis basis) throws IOException {
+    json.object("basis")
+        .count("animals", basis.animals())
+        .count("taxa", basis.taxa())
+        .text("priors", basis.priors())
+        .text("method", basis.method())
+        .text("sample", basis.sample())
+        .optionalText("leftOut", basis.leftOut())
+        .text("shelfVersion", basis.shelfVersion())
+        .endObject();
+  }
+
+  @Override
+  public void close() throws IOException {
+    json.endArray().endObject();
+    json.close();
+  }
+}
