@@ -1,6 +1,7 @@
 package org.comparanda.demo;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.comparanda.measurement.Protocol;
 
@@ -11,6 +12,10 @@ import org.comparanda.measurement.Protocol;
 public final class DemoFiles {
   /** The seed of the files that are shipped. */
   public static final long SEED = 20417;
+
+  /** Names of the tables that are shipped: the shelf and the four trays. */
+  public static final List<String> TABLES =
+      List.of("shelf.csv", "tray-easy.csv", "tray-hard.csv", "tray-messy.csv", "tray-fossil.csv");
 
   private DemoFiles() {}
 
