@@ -12,6 +12,7 @@ import javafx.scene.control.TextArea;
 import javafx.stage.Stage;
 import org.comparanda.gui.text.Words;
 import org.comparanda.storage.Collection;
+import org.comparanda.storage.DataFolder;
 import org.comparanda.tables.ReferenceTables;
 import org.jspecify.annotations.Nullable;
 

@@ -1,4 +1,4 @@
-package org.comparanda.gui.app;
+package org.comparanda.storage;
 
 import java.nio.file.Path;
 import java.util.Locale;
@@ -11,13 +11,13 @@ import java.util.Optional;
  * ~/Library/Application Support/Comparanda} on a Mac. The system property {@code comparanda.data}
  * overrides all.
  */
-final class DataFolder {
-  static final String PROPERTY = "comparanda.data";
+public final class DataFolder {
+  public static final String PROPERTY = "comparanda.data";
 
   private DataFolder() {}
 
   /** The folder for these system properties and environment. It need not exist. */
-  static Path of(Map<String, String> properties, Map<String, String> environment) {
+  public static Path of(Map<String, String> properties, Map<String, String> environment) {
     Path home = Path.of(properties.getOrDefault("user.home", "."));
     String system = properties.getOrDefault("os.name", "").toLowerCase(Locale.ROOT);
     return Optional.ofNullable(properties.get(PROPERTY))

@@ -1,4 +1,4 @@
-package org.comparanda.gui.app;
+package org.comparanda.storage;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
