@@ -1,0 +1,21 @@
+package org.comparanda.cli;
+
+import java.util.List;
+import org.comparanda.statistics.Outcome;
+
+/** A command that can't be carried out; its lines say what, where, what to do. */
+final class CannotDo extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  CannotDo(List<String> lines) {
+    super(String.join(System.lineSeparator(), lines));
+  }
+
+  CannotDo(String line) {
+    super(line);
+  }
+
+  static CannotDo because(Outcome<?> outcome) {
+    return new CannotDo(outcome.<String>fold(v -> "", n -> n.reason() + " " + n.remedy()));
+  }
+}

@@ -1,0 +1,55 @@
+package org.comparanda.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The program at a terminal: builds the commands and hands the words on. */
+@Command(
+    name = "comparanda",
+    description = {
+      "Measure an isolated bone and learn which of your own comparative skeletons it fits.",
+      "A suggestion is not an identification: open the drawer and look.",
+      ""
+    },
+    synopsisSubcommandLabel = "COMMAND",
+    mixinStandardHelpOptions = true,
+    versionProvider = ProgramName.class,
+    footer = {
+      "",
+      "Every command has its own --help. Exit codes: 0 fine; 1 done, with problems found;",
+      "2 could not be done. Begin with: java -jar core/target/comparanda.jar demo",
+      "The forms of tables and JSON stand in docs/formats.md."
+    })
+public final class Comparanda {
+  private Comparanda() {}
+
+  /** Runs one command and ends with its exit code. */
+  public static void main(String[] words) {
+    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    int code = run(new Terminal(out, err, Clock.systemUTC()), words);
+    System.exit(code);
+  }
+
+  /** Runs one command on this terminal; everything it says has been written when it returns. */
+  static int run(Terminal terminal, String... words) {
+    CommandLine line = new CommandLine(new Comparanda());
+    line.addSubcommand(new DemoCommand(terminal));
+    line.addSubcommand(new CommandLine(new ShelfCommand()).addSubcommand(new ShelfAdd(terminal)));
+    line.addSubcommand(new SuggestCommand(terminal));
+    line.addSubcommand(new TrialCommand(terminal));
+    line.addSubcommand(new SizeCommand(terminal));
+    line.setOut(terminal.out());
+    line.setErr(terminal.err());
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setParameterExceptionHandler(new WrongWords(terminal));
+    line.setExecutionExceptionHandler(new Failures(terminal));
+    int code = line.execute(words);
+    terminal.out().flush();
+    terminal.err().flush();
+    return code;
+  }
+}

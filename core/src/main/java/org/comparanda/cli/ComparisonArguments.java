@@ -1,0 +1,82 @@
+package org.comparanda.cli;
+
+import java.nio.file.Path;
+import org.comparanda.exchange.table.PriorTable;
+import org.comparanda.exchange.table.TableOptions;
+import org.comparanda.suggestion.ComparisonRules;
+import org.comparanda.suggestion.Method;
+import org.comparanda.suggestion.Priors;
+import org.comparanda.suggestion.Scale;
+import picocli.CommandLine.Option;
+
+/** How bones are compared with the shelf. */
+final class ComparisonArguments {
+  @Option(
+      names = "--scale",
+      defaultValue = "ln",
+      paramLabel = "SCALE",
+      description =
+          "ln (default), raw or proportions. raw is there to compare with other programs.")
+  private Scale scale = Scale.LN;
+
+  @Option(
+      names = "--method",
+      defaultValue = "auto",
+      paramLabel = "METHOD",
+      description =
+          "auto (default), linear, predictive, quadratic, regularised, shrunk-pooled,"
+              + " shrunk-per-taxon, nearest or forest.")
+  private String method = "auto";
+
+  @Option(
+      names = "--priors",
+      defaultValue = "equal",
+      paramLabel = "PRIORS",
+      description =
+          "equal (default), shelf (as many animals as the shelf has), or a table with the columns"
+              + " taxon,prior.")
+  private String priors = "equal";
+
+  ComparisonRules rules() {
+    return ComparisonRules.withDefaults()
+        .withScale(scale)
+        .withMethod(method())
+        .withPriors(priors());
+  }
+
+  /** The word as asked for. */
+  String methodWord() {
+    return method().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+  }
+
+  TableOptions.Numbers numbers() {
+    return scale == Scale.RAW ? TableOptions.Numbers.ANY_SIGN : TableOptions.Numbers.ABOVE_ZERO;
+  }
+
+  private Method method() {
+    String wanted = method.toUpperCase(java.util.Locale.ROOT).replace('-', '_');
+    for (Method known : Method.values()) {
+      if (known.name().equals(wanted)) {
+        return known;
+      }
+    }
+    throw new CannotDo(
+        "\""
+            + method
+            + "\" after --method is no method. Nothing was done. See --help for the list.");
+  }
+
+  private Priors priors() {
+    return switch (priors) {
+      case "equal" -> Priors.equal();
+      case "shelf" -> Priors.shelf();
+      default ->
+          PriorTable.read(Path.of(priors))
+              .fold(
+                  p -> p,
+                  none -> {
+                    throw new CannotDo(none.reason() + "\n" + none.remedy());
+                  });
+    };
+  }
+}

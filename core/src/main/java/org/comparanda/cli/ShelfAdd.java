@@ -1,0 +1,80 @@
+package org.comparanda.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.comparanda.exchange.table.TableOptions;
+import org.comparanda.exchange.table.TableReader;
+import org.comparanda.reference.Animal;
+import org.comparanda.reference.Progress;
+import org.comparanda.storage.Collection;
+import org.comparanda.tables.ReferenceTables;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Brings a table of animals into a collection, all of it or nothing. */
+@Command(
+    name = "add",
+    description = {
+      "Import a table of comparative animals into a collection: all of it, or nothing and a report.",
+      "A collection that is not there yet is made."
+    },
+    mixinStandardHelpOptions = true)
+final class ShelfAdd implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "TABLE", description = "CSV, one row per bone or per animal.")
+  private Path table = Path.of("");
+
+  @Option(
+      names = "--collection",
+      required = true,
+      paramLabel = "FILE",
+      description = "The collection, ending in .comparanda.")
+  private Path file = Path.of("");
+
+  @Mixin private TableArguments tables = new TableArguments();
+
+  ShelfAdd(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    ReferenceTables words = ReferenceTables.shipped();
+    TableOptions options = tables.options().withTaxa(TableOptions.Taxa.OPTIONAL);
+    try (Collection collection = Collection.openOrCreate(file, terminal.clock())) {
+      collection.caution().ifPresent(terminal::note);
+      List<Animal> animals =
+          TableReader.of(words.protocol(), words.taxa(), options)
+              .watchedBy(new ProgressLine(terminal, table))
+              .animalsFor(collection.animals().shelf(), table)
+              .fold(
+                  read -> {
+                    tables.everyMappingFound(List.of(read.facts()));
+                    terminal.note(read.facts().sentence());
+                    return read.content();
+                  },
+                  report -> {
+                    throw new CannotDo(report.lines());
+                  });
+      collection
+          .animals()
+          .add(animals.iterator(), String.valueOf(table.getFileName()), Progress.toTheEnd());
+      int bones = animals.stream().mapToInt(a -> a.bones().size()).sum();
+      terminal.say(
+          "Stored "
+              + Count.of(animals.size(), "animal")
+              + " with "
+              + Count.of(bones, "bone")
+              + " in "
+              + file
+              + "; it now holds "
+              + Count.of(collection.animals().shelf().animals().size(), "animal")
+              + ".");
+    }
+    return Terminal.FINE;
+  }
+}

@@ -1,0 +1,71 @@
+package org.comparanda.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.comparanda.exchange.table.TableFacts;
+import org.comparanda.exchange.table.TableOptions;
+import org.comparanda.exchange.table.TableReader;
+import org.comparanda.measurement.Protocol;
+import org.comparanda.reference.Shelf;
+import org.comparanda.storage.Collection;
+import org.comparanda.tables.ReferenceTables;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** Which shelf a command works on: a stored collection or a table. */
+final class ShelfArguments {
+  @Option(
+      names = "--collection",
+      paramLabel = "FILE",
+      description = "Stored collection, ending in .comparanda.")
+  private @Nullable Path collection;
+
+  @Option(
+      names = "--shelf",
+      paramLabel = "TABLE",
+      description = "A table (CSV) as the shelf, without storing it.")
+  private @Nullable Path table;
+
+  /** A shelf, the words that go with it, and how its table was read. */
+  record Opened(
+      Shelf shelf, Protocol protocol, ReferenceTables tables, Optional<TableFacts> facts) {
+    List<TableFacts> factsAnd(TableFacts other) {
+      return facts.map(f -> List.of(f, other)).orElse(List.of(other));
+    }
+  }
+
+  Opened open(Terminal terminal, TableOptions options) {
+    ReferenceTables tables = ReferenceTables.shipped();
+    if ((collection == null) == (table == null)) {
+      throw new CannotDo(
+          "Say either --collection FILE or --shelf TABLE. Nothing was done: there is "
+              + (table == null ? "no shelf" : "more than one shelf")
+              + " to compare with.");
+    }
+    return table == null ? stored(terminal, tables) : read(terminal, tables, options, table);
+  }
+
+  private Opened stored(Terminal terminal, ReferenceTables tables) {
+    try (Collection opened =
+        Collection.open(java.util.Objects.requireNonNull(collection), terminal.clock())) {
+      opened.caution().ifPresent(terminal::note);
+      return new Opened(opened.animals().shelf(), tables.protocol(), tables, Optional.empty());
+    }
+  }
+
+  private static Opened read(
+      Terminal terminal, ReferenceTables tables, TableOptions options, Path table) {
+    return TableReader.of(tables.protocol(), tables.taxa(), options)
+        .watchedBy(new ProgressLine(terminal, table))
+        .shelf(table)
+        .fold(
+            read -> {
+              terminal.note(read.facts().sentence());
+              return new Opened(read.content(), read.protocol(), tables, Optional.of(read.facts()));
+            },
+            report -> {
+              throw new CannotDo(report.lines());
+            });
+  }
+}

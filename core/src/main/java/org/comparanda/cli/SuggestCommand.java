@@ -1,0 +1,114 @@
+package org.comparanda.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.comparanda.bone.BoneAge;
+import org.comparanda.exchange.json.ShelfInUse;
+import org.comparanda.exchange.json.SuggestionJson;
+import org.comparanda.exchange.table.BoneTable;
+import org.comparanda.exchange.table.TableOptions;
+import org.comparanda.exchange.table.TableRead;
+import org.comparanda.exchange.table.TableReader;
+import org.comparanda.suggestion.Comparison;
+import org.comparanda.suggestion.ComparisonRules;
+import org.comparanda.suggestion.Suggestion;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Taxon suggestions for every bone of a table. */
+@Command(
+    name = "suggest",
+    description = {
+      "Suggest the taxa that each bone of a table fits, the drawers to open and what to measure"
+          + " next.",
+      "A suggestion is not an identification."
+    },
+    mixinStandardHelpOptions = true)
+final class SuggestCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "BONES", description = "CSV, one row per bone in hand.")
+  private Path bones = Path.of("");
+
+  @Mixin private ShelfArguments shelf = new ShelfArguments();
+  @Mixin private ComparisonArguments comparing = new ComparisonArguments();
+  @Mixin private TableArguments tables = new TableArguments();
+  @Mixin private JsonArgument json = new JsonArgument();
+
+  @Option(
+      names = "--age",
+      paramLabel = "AGE",
+      description = "recent, archaeological or fossil: how old the bones are.")
+  private @Nullable BoneAge age;
+
+  SuggestCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    ComparisonRules rules =
+        comparing.rules().withAge(Optional.ofNullable(age).orElse(BoneAge.NOT_KNOWN));
+    TableOptions options = tables.options().withNumbers(comparing.numbers());
+    ShelfArguments.Opened opened = shelf.open(terminal, options);
+    TableRead<BoneTable> read =
+        TableReader.of(opened.tables().protocol(), opened.tables().taxa(), options)
+            .watchedBy(new ProgressLine(terminal, bones))
+            .bones(opened.shelf(), bones)
+            .fold(
+                r -> r,
+                report -> {
+                  throw new CannotDo(report.lines());
+                });
+    tables.everyMappingFound(opened.factsAnd(read.facts()));
+    terminal.note(read.facts().sentence());
+    Comparison comparison =
+        Comparison.of(opened.shelf(), read.protocol(), opened.tables().taxa(), rules);
+    RowCounter counter = new RowCounter(terminal, read.facts().rows());
+    if (json.file().isPresent()) {
+      ShelfInUse inUse =
+          ShelfInUse.of(opened.shelf(), rules.priors().name(), comparing.methodWord());
+      JsonArgument.write(
+          json.file().get(),
+          writer -> {
+            try (SuggestionJson out = new SuggestionJson(writer, ProgramName.current(), inUse)) {
+              eachBone(read.content(), comparison, counter, out::write);
+            }
+          });
+      terminal.say(
+          "Suggestions for " + Count.of(counter.done(), "bone") + ": " + json.file().get());
+    } else {
+      SuggestionText text = new SuggestionText(terminal);
+      eachBone(read.content(), comparison, counter, text::write);
+    }
+    return Terminal.FINE;
+  }
+
+  /** Takes one suggestion after the other. */
+  private interface Taker {
+    void take(Suggestion suggestion) throws IOException;
+  }
+
+  private static void eachBone(
+      BoneTable bones, Comparison comparison, RowCounter counter, Taker taker) throws IOException {
+    try {
+      bones.forEach(
+          bone -> {
+            try {
+              taker.take(comparison.suggest(bone));
+              counter.oneMore();
+            } catch (IOException problem) {
+              throw new UncheckedIOException(problem);
+            }
+          });
+    } catch (UncheckedIOException problem) {
+      throw problem.getCause();
+    }
+  }
+}

@@ -1,0 +1,117 @@
+package org.comparanda.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.comparanda.bone.ElementKey;
+import org.comparanda.exchange.table.DecimalMark;
+import org.comparanda.exchange.table.TableFacts;
+import org.comparanda.exchange.table.TableOptions;
+import org.comparanda.measurement.LengthUnit;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** How the tables named in a command are to be read. */
+final class TableArguments {
+  @Option(
+      names = "--as",
+      split = ",",
+      paramLabel = "NAME=HEADER",
+      description = "Read a column under another header, e.g. taxon=species,animal=id.")
+  private Map<String, String> as = new LinkedHashMap<>();
+
+  @Option(
+      names = "--only",
+      split = ",",
+      paramLabel = "CODE",
+      description = "Read these measurement columns and no others.")
+  private List<String> only = new ArrayList<>();
+
+  @Option(
+      names = "--element",
+      paramLabel = "E",
+      description = "Element of the whole table; where it has a column element, the rows to pick.")
+  private @Nullable String element;
+
+  @Option(
+      names = "--unit",
+      split = ",",
+      paramLabel = "UNIT",
+      description = "mm, cm, m or in: for all columns that state none, or for one: GL=in.")
+  private List<String> units = new ArrayList<>();
+
+  @Option(
+      names = "--decimal",
+      paramLabel = "MARK",
+      description = "comma or point, where the numbers don't tell.")
+  private @Nullable DecimalMark decimal;
+
+  @Option(
+      names = "--register",
+      description = "Let the table bring taxa, elements and measurements that are not known yet.")
+  private boolean register;
+
+  @Option(
+      names = "--as-is",
+      description = "Take the numbers as they stand, even if a column looks like another unit.")
+  private boolean asIs;
+
+  Optional<ElementKey> element() {
+    return Optional.ofNullable(element).map(ElementKey::new);
+  }
+
+  List<String> only() {
+    return List.copyOf(only);
+  }
+
+  TableOptions options() {
+    TableOptions options = TableOptions.withDefaults().withAs(as).withOnly(only);
+    if (element != null) {
+      options = options.withElement(new ElementKey(element));
+    }
+    for (String unit : units) {
+      int equals = unit.lastIndexOf('=');
+      LengthUnit length = unit(unit.substring(equals + 1));
+      options =
+          equals < 0
+              ? options.withUnit(length)
+              : options.withUnit(unit.substring(0, equals), length);
+    }
+    if (decimal != null) {
+      options = options.withDecimal(decimal);
+    }
+    return options
+        .withUnknown(register ? TableOptions.Unknown.REGISTER : TableOptions.Unknown.REFUSE)
+        .withUnitDoubt(asIs ? TableOptions.UnitDoubt.TAKE_AS_IS : TableOptions.UnitDoubt.REFUSE);
+  }
+
+  private static LengthUnit unit(String symbol) {
+    return LengthUnit.ofSymbol(symbol)
+        .orElseThrow(
+            () ->
+                new CannotDo("\"" + symbol + "\" after --unit is no unit. Write mm, cm, m or in."));
+  }
+
+  /** A header named by --as must be found in one of the tables. */
+  void everyMappingFound(List<TableFacts> tables) {
+    Set<String> found = new LinkedHashSet<>();
+    tables.forEach(t -> found.addAll(t.mapped()));
+    as.forEach(
+        (role, header) -> {
+          if (!found.contains(role)) {
+            throw new CannotDo(
+                "No table has the header \""
+                    + header
+                    + "\" that --as "
+                    + role
+                    + "="
+                    + header
+                    + " names. Nothing was done. Look at the header row and correct the name.");
+          }
+        });
+  }
+}

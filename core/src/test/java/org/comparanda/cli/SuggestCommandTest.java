@@ -1,0 +1,154 @@
+package org.comparanda.cli;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.comparanda.outside.OutsideCheck;
+import org.comparanda.outside.OutsideTable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** {@code suggest}, from the words typed to the JSON. */
+class SuggestCommandTest {
+  private static final String MAPPING = "taxon=species,animal=id,bone=id";
+
+  @TempDir Path folder;
+
+  // R 4.2.2, MASS 7.3.58.2: predict(lda(X, species, prior, tol = 1e-8), newdata);
+  // expected/c_microtus_unidentified.csv, script c-discriminant.R. 1e-6: issue 3.
+  @ParameterizedTest(name = "{0} priors")
+  @CsvSource({"equal, equal", "proportional, shelf"})
+  void unidentifiedVolesGetTheOutsideClassAndPosterior(String outsidePrior, String priors)
+      throws IOException {
+    OutsideCheck check =
+        OutsideCheck.named(
+            "cli-suggest-voles-" + priors,
+            "R 4.2.2, MASS 7.3.58.2, predict(lda), c_microtus_unidentified.csv, " + outsidePrior);
+    List<OutsideTable.Row> rows =
+        OutsideTable.read("expected/c_microtus_unidentified.csv")
+            .where("prior", outsidePrior)
+            .rows();
+    JsonNode bones = suggest(priors).get("bones");
+    assertEquals(199, rows.size());
+    assertEquals(rows.size(), bones.size());
+    for (int i = 0; i < rows.size(); i++) {
+      OutsideTable.Row row = rows.get(i);
+      JsonNode ours = bones.get(i);
+      assertEquals(row.text("id"), ours.get("bone").asText());
+      check.exact(
+          row.text("id") + " class",
+          row.text("lda_class"),
+          ours.get("taxa").get(0).get("taxon").asText());
+      Map<String, Double> shares = new HashMap<>();
+      ours.get("taxa")
+          .forEach(t -> shares.put(t.get("taxon").asText(), t.get("share").doubleValue()));
+      for (String taxon : List.of("multiplex", "subterraneus")) {
+        check.absolute(
+            row.text("id") + " posterior " + taxon,
+            row.number("lda_posterior_" + taxon),
+            shares.get(taxon),
+            1e-6);
+      }
+    }
+  }
+
+  private JsonNode suggest(String priors) throws IOException {
+    Path json = folder.resolve("voles.json");
+    Typed typed =
+        Typed.command(
+            "suggest",
+            OutsideFile.copied(folder, "microtus_unidentified.csv"),
+            "--shelf",
+            OutsideFile.copied(folder, "microtus_reference.csv"),
+            "--as",
+            MAPPING,
+            "--register",
+            "--scale",
+            "raw",
+            "--method",
+            "linear",
+            "--priors",
+            priors,
+            "--json",
+            json);
+    assertEquals(0, typed.code(), typed.err());
+    return new ObjectMapper().readTree(json.toFile());
+  }
+
+  @Test
+  void theTextShowsTheAnswerFirstAndNeverAShareWithoutTypicality() {
+    Typed typed =
+        Typed.command(
+            "suggest",
+            OutsideFile.copied(folder, "microtus_unidentified.csv"),
+            "--shelf",
+            OutsideFile.copied(folder, "microtus_reference.csv"),
+            "--as",
+            MAPPING,
+            "--register");
+    List<String> lines = typed.out().lines().limit(4).toList();
+    assertAll(
+        () -> assertEquals(0, typed.code(), typed.err()),
+        () -> assertEquals("Bone m090, unnamed", lines.get(0)),
+        () -> assertTrue(lines.get(1).length() > 20, "a sentence: " + lines.get(1)),
+        () ->
+            assertTrue(
+                typed
+                    .out()
+                    .lines()
+                    .filter(l -> l.contains("share"))
+                    .allMatch(l -> l.contains("typicality") || l.contains("share of")),
+                typed.out()));
+  }
+
+  @Test
+  void priorsFromATableAreNamedByIt() throws IOException {
+    Path priors =
+        Files.writeString(
+            folder.resolve("valley.csv"), "taxon,prior\nmultiplex,3\nsubterraneus,1\n");
+    JsonNode json = suggest(priors.toString());
+    assertEquals("valley.csv", json.get("shelf").get("priors").asText());
+  }
+
+  @Test
+  void nothingThatIsNoNumberStandsInTheJson() throws IOException {
+    List<String> strange = new ArrayList<>();
+    collect(suggest("equal"), strange);
+    assertEquals(List.of(), strange);
+  }
+
+  private static void collect(JsonNode node, List<String> strange) {
+    node.forEach(child -> collect(child, strange));
+    if (node.isTextual() && node.asText().matches("-?(NaN|Infinity|INF)")) {
+      strange.add(node.asText());
+    }
+  }
+
+  @Test
+  void aMappingThatNoTableHasIsNamed() {
+    Typed typed =
+        Typed.command(
+            "suggest",
+            OutsideFile.copied(folder, "microtus_unidentified.csv"),
+            "--shelf",
+            OutsideFile.copied(folder, "microtus_reference.csv"),
+            "--as",
+            MAPPING + ",side=flank",
+            "--register");
+    assertAll(
+        () -> assertEquals(2, typed.code()),
+        () -> assertTrue(typed.err().contains("\"flank\""), typed.err()));
+  }
+}
