@@ -2,6 +2,7 @@ package org.comparanda.cli;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -21,6 +22,7 @@ import org.comparanda.sizeestimate.SizeDesk;
 import org.comparanda.sizeestimate.SizeEstimate;
 import org.comparanda.sizeestimate.SizeQuestion;
 import org.comparanda.statistics.Outcome;
+import org.comparanda.statistics.phylo.Newick;
 import org.comparanda.taxon.TaxonName;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -168,7 +170,7 @@ final class SizeCommand implements Callable<Integer> {
     if (tree == null) {
       return desk.line(question);
     }
-    throw new CannotDo("Lines on a tree are not there yet.");
+    return Newick.read(Files.readString(tree)).then(t -> desk.line(question, t));
   }
 
   private int writeJson(Outcome<FittedLine> fitted, Optional<TableRead<BoneTable>> inHand)
