@@ -61,6 +61,11 @@ public final class FittedLine {
         id -> without.apply(id).then(line -> Outcome.of(line.withCorrection(other))));
   }
 
+  /** The correction that moves estimates. */
+  public Correction correction() {
+    return correction;
+  }
+
   /** How the line was fitted. */
   public LineMethod method() {
     return question.line();

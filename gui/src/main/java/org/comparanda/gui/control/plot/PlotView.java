@@ -10,6 +10,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
+import javafx.scene.text.Text;
 
 /**
  * A figure on the screen, as large as its place. A point says who it is when the pointer is over
@@ -17,8 +18,8 @@ import javafx.scene.paint.Color;
  * the style class {@code plot} gives it.
  */
 public final class PlotView extends Region {
-  private static final double TEXT = 13;
   private final Canvas canvas = new Canvas();
+  private final Text probe = new Text();
   private final Tooltip tip = new Tooltip();
   private final ObjectProperty<Optional<Figure>> figure =
       new SimpleObjectProperty<>(Optional.empty());
@@ -26,12 +27,15 @@ public final class PlotView extends Region {
   private Consumer<String> onPoint = id -> {};
 
   public PlotView() {
-    getChildren().add(canvas);
+    probe.setManaged(false);
+    probe.setVisible(false);
+    getChildren().addAll(probe, canvas);
     getStyleClass().add("plot");
     setMinSize(320, 200);
     setPrefSize(720, 440);
     figure.addListener((o, was, is) -> requestLayout());
     backgroundProperty().addListener((o, was, is) -> requestLayout());
+    probe.fontProperty().addListener((o, was, is) -> requestLayout());
     canvas.setOnMouseMoved(this::hover);
     canvas.setOnMouseExited(e -> tip.hide());
     canvas.setOnMouseClicked(e -> pointUnder(e).ifPresent(p -> onPoint.accept(p.id())));
@@ -58,8 +62,13 @@ public final class PlotView extends Region {
     canvas.setHeight(getHeight());
     var graphics = canvas.getGraphicsContext2D();
     graphics.clearRect(0, 0, getWidth(), getHeight());
-    drawing = figure.get().map(f -> FigureDrawing.of(f, palette(), getWidth(), getHeight(), TEXT));
-    drawing.ifPresent(d -> d.draw(new CanvasPen(graphics, "System")));
+    drawing =
+        figure.get().map(f -> FigureDrawing.of(f, palette(), getWidth(), getHeight(), text()));
+    drawing.ifPresent(d -> d.draw(new CanvasPen(graphics, probe.getFont().getFamily())));
+  }
+
+  private double text() {
+    return probe.getFont().getSize();
   }
 
   private Palette palette() {

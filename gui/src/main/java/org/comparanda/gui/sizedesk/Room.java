@@ -1,0 +1,24 @@
+package org.comparanda.gui.sizedesk;
+
+import java.util.Locale;
+import java.util.function.Supplier;
+import org.comparanda.gui.text.Words;
+import org.comparanda.measurement.Protocol;
+import org.comparanda.reference.Shelf;
+import org.comparanda.taxon.TaxonTree;
+
+/**
+ * What the desk looks at.
+ *
+ * @param shelf gives the shelf as it is now; asked off the window's thread
+ * @param note small print of every picture (simulated demo data), may be empty
+ * @param version the program's version, for the methods paragraph
+ */
+public record Room(
+    Supplier<Shelf> shelf,
+    Protocol protocol,
+    TaxonTree tree,
+    Words words,
+    Locale locale,
+    String note,
+    String version) {}

@@ -1,0 +1,136 @@
+package org.comparanda.gui.sizedesk;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.comparanda.gui.text.Words;
+import org.comparanda.reference.AnimalId;
+
+/** The Size Desk: the question at the left; the answer, the picture, the numbers at the right. */
+public final class SizeDeskView extends BorderPane {
+  private final Words words;
+  private final StackPane page = new StackPane();
+  private final ToggleGroup pages = new ToggleGroup();
+  private final VBox cautions = new VBox();
+
+  /**
+   * Builds the view; it looks at the shelf each time it comes into the window.
+   *
+   * @param note what is said under the title (simulated demo data), may be empty
+   * @param files asks where a file goes
+   * @param openAnimal opens an animal's page on the shelf
+   */
+  public SizeDeskView(
+      SizeDeskViewModel model,
+      Words words,
+      String note,
+      FilePlace files,
+      Consumer<AnimalId> openAnimal) {
+    this.words = words;
+    getStyleClass().addAll("screen", "size-desk");
+    getStylesheets()
+        .add(
+            Objects.requireNonNull(SizeDeskView.class.getResource("sizedesk.css"))
+                .toExternalForm());
+    AskPanel ask = new AskPanel(model, words);
+    setTop(header(note));
+    setLeft(ask);
+    VBox card = new VBox(tabs(model, files, openAnimal), page);
+    card.getStyleClass().addAll("card", "pages");
+    VBox.setVgrow(page, Priority.ALWAYS);
+    VBox right = new VBox(answer(model), card);
+    right.getStyleClass().add("right");
+    VBox.setVgrow(card, Priority.ALWAYS);
+    setCenter(right);
+    parentProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (is != null) {
+                model.refresh();
+              }
+            });
+  }
+
+  private HBox header(String note) {
+    Label title = new Label(words.get("title"));
+    title.getStyleClass().add("title");
+    Label says =
+        new Label(note.isEmpty() ? words.get("subtitle") : words.get("subtitle") + " · " + note);
+    says.getStyleClass().add("note");
+    HBox header = new HBox(title, says);
+    header.getStyleClass().add("header");
+    return header;
+  }
+
+  private VBox answer(SizeDeskViewModel model) {
+    Label sentence = label("answer-sentence", "answer");
+    sentence.textProperty().bind(model.shownProperty().map(s -> s.answer().sentence()));
+    Label detail = label("answer-detail", "grey");
+    detail.textProperty().bind(model.shownProperty().map(s -> s.answer().detail()));
+    cautions.setId("cautions");
+    model.shownProperty().addListener((o, was, is) -> show(is.answer().cautions()));
+    VBox card = new VBox(sentence, detail, cautions);
+    card.getStyleClass().addAll("card", "answer-card");
+    return card;
+  }
+
+  private void show(List<String> said) {
+    cautions
+        .getChildren()
+        .setAll(
+            said.stream()
+                .map(
+                    text -> {
+                      Label label = new Label(text);
+                      label.setWrapText(true);
+                      label.setMinHeight(USE_PREF_SIZE);
+                      return label;
+                    })
+                .toList());
+  }
+
+  private static Label label(String id, String style) {
+    Label label = new Label();
+    label.setId(id);
+    label.getStyleClass().add(style);
+    label.setWrapText(true);
+    label.setMinHeight(USE_PREF_SIZE);
+    return label;
+  }
+
+  private HBox tabs(SizeDeskViewModel model, FilePlace files, Consumer<AnimalId> openAnimal) {
+    HBox tabs =
+        new HBox(
+            tab("plot", new PlotPage(model, words, files, openAnimal)),
+            tab("diagnostics", new DiagnosticsPage(model, words)),
+            tab("methods", new MethodsPage(model, words)));
+    tabs.getStyleClass().add("page-tabs");
+    pages.selectToggle(pages.getToggles().get(0));
+    return tabs;
+  }
+
+  private ToggleButton tab(String key, Node content) {
+    ToggleButton tab = new ToggleButton(words.get("page." + key));
+    tab.setId("page-" + key);
+    tab.getStyleClass().setAll("page-tab");
+    tab.setToggleGroup(pages);
+    tab.setOnAction(event -> tab.setSelected(true));
+    tab.selectedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (is) {
+                page.getChildren().setAll(content);
+              }
+            });
+    return tab;
+  }
+}
