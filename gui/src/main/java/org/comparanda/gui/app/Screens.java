@@ -1,8 +1,13 @@
 package org.comparanda.gui.app;
 
 import java.util.List;
+import java.util.Optional;
 import org.comparanda.gui.bench.BenchView;
+import org.comparanda.gui.sizedesk.Room;
+import org.comparanda.gui.sizedesk.SizeDeskView;
+import org.comparanda.gui.sizedesk.SizeDeskViewModel;
 import org.comparanda.gui.text.Words;
+import org.comparanda.sizeestimate.SizeDesk;
 
 /** The screens of the rail, in its order. A new screen is one line here. */
 public final class Screens {
@@ -10,6 +15,30 @@ public final class Screens {
 
   /** All screens that exist. */
   public static List<Screen> of(Workplace place) {
-    return List.of(new Screen("bench", () -> new BenchView(Words.of("bench", place.locale()))));
+    return List.of(
+        new Screen("bench", () -> new BenchView(Words.of("bench", place.locale()))),
+        new Screen("sizedesk", () -> sizeDesk(place)));
+  }
+
+  private static SizeDeskView sizeDesk(Workplace place) {
+    Words words = Words.of("sizedesk", place.locale());
+    String note = Words.of("app", place.locale()).get("demo.note");
+    Room room =
+        new Room(
+            () -> place.collection().animals().shelf(),
+            place.tables().protocol(),
+            place.tables().taxa(),
+            words,
+            place.locale(),
+            words.get("demo.sentence"),
+            version());
+    SizeDeskViewModel model = new SizeDeskViewModel(room, place.work(), place.ui());
+    return new SizeDeskView(model, words, note, new SaveDialog(), animal -> {});
+  }
+
+  /** As the jar says it; a program run from loose classes has none. */
+  private static String version() {
+    return Optional.ofNullable(SizeDesk.class.getPackage().getImplementationVersion())
+        .orElse("(unreleased)");
   }
 }

@@ -27,6 +27,7 @@ final class AskPanel extends VBox {
   private final ComboBox<Correction> correction = new ComboBox<>();
   private final ComboBox<Beside> beside = new ComboBox<>();
   private final Label readingLabel = new Label();
+  private boolean settling;
 
   AskPanel(SizeDeskViewModel model, Words words) {
     this.model = model;
@@ -118,12 +119,15 @@ final class AskPanel extends VBox {
                 .orElseThrow();
           }
         });
-    box.setOnAction(
-        event ->
-            chosen(predict)
-                .ifPresent(p -> chosen(from).ifPresent(f -> model.askFor(p.key(), f.key()))));
+    box.setOnAction(event -> pairChosen());
     box.setMaxWidth(Double.MAX_VALUE);
     return box;
+  }
+
+  private void pairChosen() {
+    if (!settling) {
+      chosen(predict).ifPresent(p -> chosen(from).ifPresent(f -> model.askFor(p.key(), f.key())));
+    }
   }
 
   private static <T> Optional<T> chosen(ComboBox<T> box) {
@@ -152,6 +156,7 @@ final class AskPanel extends VBox {
   }
 
   private void show(Optional<SizeAsk> ask) {
+    settling = true;
     setDisable(ask.isEmpty());
     ask.ifPresent(
         a -> {
@@ -165,6 +170,7 @@ final class AskPanel extends VBox {
           readingLabel.setText(
               unit.isEmpty() ? words.get("ask.reading") : words.get("ask.reading.unit", unit));
         });
+    settling = false;
   }
 
   private static void select(ComboBox<Quantity> box, String key) {

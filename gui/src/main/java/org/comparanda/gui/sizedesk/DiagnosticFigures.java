@@ -24,6 +24,12 @@ import org.comparanda.taxon.TaxonName;
 
 /** Whether a line can be trusted, in three pictures of its own animals. */
 final class DiagnosticFigures {
+  /** Whether kinds are named beside a picture; one legend serves all three. */
+  private enum Legend {
+    NAMED,
+    UNNAMED
+  }
+
   private final Sheet sheet;
   private final FittedLine line;
   private final List<Diagnostics.Row> rows;
@@ -64,7 +70,7 @@ final class DiagnosticFigures {
             level(word("residuals.zero"), Dash.SOLID, x, 0),
             level(word("residuals.twos"), Dash.DASHED, x, 2 * s),
             level("", Dash.DASHED, x, -2 * s));
-    return figure(x, y, places, curves);
+    return figure(x, y, series(places, Legend.NAMED), curves);
   }
 
   private Figure influence() {
@@ -90,7 +96,7 @@ final class DiagnosticFigures {
                 word("influence.twice"),
                 Dash.DOTTED,
                 List.of(new Xy(2 * mean, y.low()), new Xy(2 * mean, y.high()))));
-    return figure(x, y, places, curves);
+    return figure(x, y, series(places, Legend.UNNAMED), curves);
   }
 
   private Figure heldOut() {
@@ -104,7 +110,11 @@ final class DiagnosticFigures {
             word("heldout.y"),
             AxisScale.PLAIN,
             DoubleStream.concat(ys(places), DoubleStream.of(0)));
-    return figure(x, y, places, List.of(level(word("heldout.zero"), Dash.SOLID, x, 0)));
+    return figure(
+        x,
+        y,
+        series(places, Legend.UNNAMED),
+        List.of(level(word("heldout.zero"), Dash.SOLID, x, 0)));
   }
 
   private Optional<Xy> heldOut(LinePoint point, Diagnostics.Row row) {
@@ -115,11 +125,11 @@ final class DiagnosticFigures {
         .map(fit -> new Xy(sheet.up().of(point.y()), 100 * (point.y() - fit) / fit));
   }
 
-  private Figure figure(Axis x, Axis y, List<Optional<Xy>> places, List<Curve> curves) {
-    return new Figure(x, y, series(places), curves, List.of(), Optional.empty(), sheet.note());
+  private Figure figure(Axis x, Axis y, List<Series> series, List<Curve> curves) {
+    return new Figure(x, y, series, curves, List.of(), Optional.empty(), sheet.note());
   }
 
-  private List<Series> series(List<Optional<Xy>> places) {
+  private List<Series> series(List<Optional<Xy>> places, Legend legend) {
     Map<String, List<Series.Point>> byTaxon = new TreeMap<>();
     for (int i = 0; i < places.size(); i++) {
       LinePoint point = line.points().get(i);
@@ -138,7 +148,7 @@ final class DiagnosticFigures {
             e -> {
               KindLook look = KindLook.of(Math.max(0, all.indexOf(e.getKey())));
               return new Series(
-                  e.getKey(),
+                  legend == Legend.NAMED ? e.getKey() : "",
                   Lettering.Face.ITALIC,
                   look.mark(),
                   look.light(),

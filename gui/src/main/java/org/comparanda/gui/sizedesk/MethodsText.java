@@ -38,7 +38,7 @@ final class MethodsText {
             "methods.line",
             sheet.predict().name(),
             sheet.from().name(),
-            words.get("method." + line.method().name().toLowerCase(Locale.ROOT)),
+            words.get("methods.method." + line.method().name().toLowerCase(Locale.ROOT)),
             words.get("scale." + line.scale().name().toLowerCase(Locale.ROOT)),
             line.n(),
             taxa,

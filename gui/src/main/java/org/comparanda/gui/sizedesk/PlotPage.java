@@ -13,8 +13,6 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import org.comparanda.gui.control.plot.AxisScale;
 import org.comparanda.gui.control.plot.Figure;
 import org.comparanda.gui.control.plot.FigureExport;
@@ -38,7 +36,6 @@ final class PlotPage extends BorderPane {
     this.numbers = new NumberStrip(words);
     plot.setId("plot");
     plot.setOnPoint(id -> openAnimal.accept(new AnimalId(id)));
-    setTop(tools());
     setCenter(plot);
     setBottom(numbers);
     model.shownProperty().addListener((o, was, is) -> show(is));
@@ -54,7 +51,8 @@ final class PlotPage extends BorderPane {
     numbers.show(shown.numbers(), unit);
   }
 
-  private HBox tools() {
+  /** Axes and saving, for the row of the pages. */
+  HBox tools() {
     CheckBox log = new CheckBox(words.get("axes.log"));
     log.setId("log-axes");
     log.setSelected(model.axesProperty().get() == AxisScale.LOG);
@@ -73,9 +71,7 @@ final class PlotPage extends BorderPane {
     save.disableProperty().bind(model.shownProperty().map(shown -> shown.figure().isEmpty()));
     saved.setId("saved");
     saved.getStyleClass().add("note");
-    Region spring = new Region();
-    HBox.setHgrow(spring, Priority.ALWAYS);
-    HBox tools = new HBox(saved, spring, log, save);
+    HBox tools = new HBox(saved, log, save);
     tools.getStyleClass().add("tools");
     tools.setAlignment(Pos.CENTER_RIGHT);
     return tools;

@@ -10,6 +10,7 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.text.Words;
@@ -108,13 +109,21 @@ public final class SizeDeskView extends BorderPane {
   }
 
   private HBox tabs(SizeDeskViewModel model, FilePlace files, Consumer<AnimalId> openAnimal) {
+    PlotPage plot = new PlotPage(model, words, files, openAnimal);
+    ToggleButton first = tab("plot", plot);
+    HBox tools = plot.tools();
+    tools.visibleProperty().bind(first.selectedProperty());
+    Region spring = new Region();
+    HBox.setHgrow(spring, Priority.ALWAYS);
     HBox tabs =
         new HBox(
-            tab("plot", new PlotPage(model, words, files, openAnimal)),
+            first,
             tab("diagnostics", new DiagnosticsPage(model, words)),
-            tab("methods", new MethodsPage(model, words)));
+            tab("methods", new MethodsPage(model, words)),
+            spring,
+            tools);
     tabs.getStyleClass().add("page-tabs");
-    pages.selectToggle(pages.getToggles().get(0));
+    pages.selectToggle(first);
     return tabs;
   }
 

@@ -138,6 +138,7 @@ public final class SizeDeskViewModel {
                   Optional.of(a.withPair(predict, from, study.measured(predict, from).keySet())));
               branches();
               readTyped();
+              compute();
             });
   }
 

@@ -50,7 +50,9 @@ public record TaxonBranch(Optional<TaxonName> name, int animals, List<TaxonBranc
           below.add(
               taxonItself
                   ? new TaxonBranch(
-                      Optional.of(members.firstKey()), members.values().iterator().next(), List.of())
+                      Optional.of(members.firstKey()),
+                      members.values().iterator().next(),
+                      List.of())
                   : branch(Optional.of(group), tree, members));
         });
     int sum = animals.values().stream().mapToInt(n -> n).sum();

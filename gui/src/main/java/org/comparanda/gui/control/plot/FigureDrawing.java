@@ -163,10 +163,16 @@ public final class FigureDrawing {
         palette.ink(),
         1);
     Ticks across = Ticks.of(figure.x());
+    double free = 0;
     for (double value : across.labelled()) {
       below(pen, value, stroke);
-      Xy place = new Xy(column(value), plot.bottom() + 1.5 * textSize);
-      pen.text(Letters.number(value), place, small.with(Lettering.Anchor.MIDDLE), palette.muted());
+      String label = Letters.number(value);
+      double half = Letters.width(label, textSize) / 2;
+      if (column(value) - half >= free) {
+        Xy place = new Xy(column(value), plot.bottom() + 1.5 * textSize);
+        pen.text(label, place, small.with(Lettering.Anchor.MIDDLE), palette.muted());
+        free = column(value) + half + 0.5 * textSize;
+      }
     }
     across.between().forEach(value -> below(pen, value, stroke / 2));
     Ticks up = Ticks.of(figure.y());

@@ -3,7 +3,7 @@ package org.comparanda.gui.control.plot;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Names of kinds, lines, bands and the bone, beside the plot. */
+/** Names of kinds, lines, bands and the bone, beside the plot; what has no name is left out. */
 final class Legend {
   private final Figure figure;
   private final Palette palette;
@@ -29,14 +29,15 @@ final class Legend {
   void draw(Pen pen, Xy corner) {
     double y = corner.y() + 0.5 * size;
     double x = corner.x();
-    for (Series series : figure.series()) {
+    List<Series> named = figure.series().stream().filter(k -> !k.name().isEmpty()).toList();
+    for (Series series : named) {
       Xy middle = new Xy(x + sample() / 2, y);
       series.mark().draw(pen, middle, 0.36 * size, palette.fillOf(series), palette.ink());
       name(pen, series.name(), series.face(), x, y);
       y += step();
     }
-    y += figure.series().isEmpty() ? 0 : 0.5 * step();
-    for (Curve curve : figure.curves()) {
+    y += named.isEmpty() ? 0 : 0.5 * step();
+    for (Curve curve : figure.curves().stream().filter(c -> !c.name().isEmpty()).toList()) {
       pen.path(level(x, y), palette.ink(), 1.6, curve.dash());
       name(pen, curve.name(), Lettering.Face.PLAIN, x, y);
       y += step();

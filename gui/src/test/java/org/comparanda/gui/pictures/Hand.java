@@ -1,0 +1,70 @@
+package org.comparanda.gui.pictures;
+
+import java.util.Optional;
+import java.util.function.Predicate;
+import javafx.event.ActionEvent;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.CheckBoxTreeItem;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.TreeItem;
+import javafx.scene.control.TreeView;
+
+/** Does with a screen what a person's hand would do, at once and without waiting. */
+final class Hand {
+  private final Scene scene;
+
+  Hand(Scene scene) {
+    this.scene = scene;
+  }
+
+  /** Types a text into a field and presses Enter. */
+  void type(String field, String text) {
+    TextField there = find(field, TextField.class);
+    there.setText(text);
+    there.fireEvent(new ActionEvent(there, there));
+  }
+
+  /** Presses a button. */
+  void press(String button) {
+    find(button, ToggleButton.class).fire();
+  }
+
+  /** Chooses the first entry of a list that reads like this. */
+  void choose(String list, String reads) {
+    chooseIn(find(list, ComboBox.class), reads);
+  }
+
+  @SuppressWarnings("unchecked") // a list of whatever; only its texts are looked at
+  private static void chooseIn(ComboBox<?> list, String reads) {
+    ComboBox<Object> box = (ComboBox<Object>) list;
+    box.setValue(
+        box.getItems().stream()
+            .filter(item -> box.getConverter().toString(item).startsWith(reads))
+            .findFirst()
+            .orElseThrow(() -> new IllegalStateException("Nothing reads \"" + reads + "\".")));
+  }
+
+  /** Takes the ticks from the leaves of a tree whose entry fits. */
+  void untick(String tree, Predicate<String> entry) {
+    Optional.ofNullable(find(tree, TreeView.class).getRoot())
+        .ifPresent(root -> untick(root, entry));
+  }
+
+  private static void untick(TreeItem<?> item, Predicate<String> entry) {
+    if (item.isLeaf()
+        && item instanceof CheckBoxTreeItem<?> box
+        && entry.test(String.valueOf(item.getValue()))) {
+      box.setSelected(false);
+    }
+    item.getChildren().forEach(child -> untick(child, entry));
+  }
+
+  private <T extends Node> T find(String id, Class<T> kind) {
+    return kind.cast(
+        Optional.ofNullable(scene.lookup("#" + id))
+            .orElseThrow(() -> new IllegalStateException("No \"" + id + "\" on the screen.")));
+  }
+}
