@@ -3,6 +3,7 @@ package org.comparanda.tables;
 import java.util.List;
 import java.util.Optional;
 import org.comparanda.bone.ElementKey;
+import org.comparanda.bone.WhichBone;
 import org.comparanda.measurement.Outline;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.sizeestimate.PublishedEquation;
@@ -15,9 +16,14 @@ import org.comparanda.taxon.TaxonTree;
  * @param outlines drawings, one per element that has one
  * @param taxa taxon tree with look-alikes
  * @param equations published size equations
+ * @param whichBone the key from shape to element
  */
 public record ReferenceTables(
-    Protocol protocol, List<Outline> outlines, TaxonTree taxa, List<PublishedEquation> equations) {
+    Protocol protocol,
+    List<Outline> outlines,
+    TaxonTree taxa,
+    List<PublishedEquation> equations,
+    WhichBone whichBone) {
   public ReferenceTables {
     outlines = List.copyOf(outlines);
     equations = List.copyOf(equations);
@@ -33,7 +39,8 @@ public record ReferenceTables(
         protocol,
         OutlineTable.read(TableFile.shipped("outlines.json"), protocol),
         taxa,
-        EquationTable.read(TableFile.shipped("equations.json"), protocol, taxa));
+        EquationTable.read(TableFile.shipped("equations.json"), protocol, taxa),
+        WhichBoneTable.read(TableFile.shipped("element-key.json"), protocol));
   }
 
   /** The drawing of an element, if there is one. */

@@ -49,6 +49,11 @@ final class TableFile {
     }
   }
 
+  /** A text beside the lists. Errors: {@link BrokenTable}. */
+  String text(String field) {
+    return new TableRow(name, root).text(field);
+  }
+
   /** The rows of one list, in the order of the file. Errors: {@link BrokenTable}. */
   List<TableRow> rows(String list) {
     JsonNode node = root.path(list);
