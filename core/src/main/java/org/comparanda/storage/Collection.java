@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.Optional;
+import org.comparanda.capture.CaliperCards;
+import org.comparanda.capture.Drafts;
 import org.comparanda.measurement.People;
 import org.comparanda.measurement.ReadingLog;
 import org.comparanda.reference.ReferenceAnimals;
@@ -122,6 +124,16 @@ public final class Collection implements AutoCloseable {
   /** Names of those who measure and call. */
   public People people() {
     return new SqlPeople(database);
+  }
+
+  /** What lies open on each bench. */
+  public Drafts drafts() {
+    return new SqlDrafts(database);
+  }
+
+  /** The calipers of the room. */
+  public CaliperCards caliperCards() {
+    return new SqlCaliperCards(database);
   }
 
   /** Grows by one with every change of the shelf; 0 for an empty one. */

@@ -23,7 +23,9 @@ final class ContentHash {
           "tray order by id",
           "tray_bone order by id",
           "reading order by id",
-          "bone_call order by id");
+          "bone_call order by id",
+          "draft order by bench",
+          "caliper_card order by name");
 
   private ContentHash() {}
 

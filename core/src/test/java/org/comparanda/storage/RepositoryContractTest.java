@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,8 +21,14 @@ import org.comparanda.bone.Flag;
 import org.comparanda.bone.Fusion;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
+import org.comparanda.capture.CaliperCard;
+import org.comparanda.capture.Draft;
+import org.comparanda.capture.LaggingDrafts;
+import org.comparanda.capture.LineEnd;
+import org.comparanda.capture.Place;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.Length;
+import org.comparanda.measurement.LengthUnit;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.Person;
 import org.comparanda.measurement.PersonId;
@@ -258,6 +266,71 @@ class RepositoryContractTest {
   void personOfARowIsKnownEvenWithoutAName() {
     collection.readings().append(take("30", 30));
     assertEquals(List.of(new Person(ANN, "")), collection.people().all());
+  }
+
+  @Test
+  void draftOfABenchIsReplacedAndCleared() {
+    Draft half = new Draft(BONE, new ElementKey("humerus"), new Place(BD, 2), "12,");
+    Draft more = new Draft(BONE, new ElementKey("humerus"), new Place(BD, 2), "12,3");
+    collection.drafts().save("bench 1", half);
+    collection.drafts().save("bench 1", more);
+    assertEquals(Optional.of(more), collection.drafts().of("bench 1"));
+    assertEquals(Optional.empty(), collection.drafts().of("bench 2"));
+    collection.drafts().clear("bench 1");
+    assertEquals(Optional.empty(), collection.drafts().of("bench 1"));
+  }
+
+  @Test
+  void laggingDraftKeepsTheNewestAndForgetsWhatWasCleared() {
+    List<Runnable> later = new ArrayList<>();
+    LaggingDrafts lagging = new LaggingDrafts(collection.drafts(), later::add);
+    Draft half = new Draft(BONE, new ElementKey("humerus"), new Place(BD, 1), "1");
+    Draft more = new Draft(BONE, new ElementKey("humerus"), new Place(BD, 1), "12");
+    lagging.save("bench 1", half);
+    lagging.save("bench 1", more);
+    assertEquals(Optional.of(more), lagging.of("bench 1"));
+    assertEquals(Optional.empty(), collection.drafts().of("bench 1"));
+    assertEquals(1, later.size());
+    later.get(0).run();
+    assertEquals(Optional.of(more), collection.drafts().of("bench 1"));
+    lagging.save("bench 1", half);
+    lagging.clear("bench 1");
+    later.get(1).run();
+    assertEquals(Optional.empty(), collection.drafts().of("bench 1"));
+  }
+
+  @Test
+  void caliperCardsComeBackWithEveryField() {
+    CaliperCard full =
+        new CaliperCard(
+            "caliper 4",
+            "S-1",
+            LengthUnit.INCH,
+            ',',
+            1,
+            4,
+            LineEnd.CRLF,
+            new Length(0.0127),
+            Optional.of(new Length(150)),
+            Optional.of(LocalDate.of(2026, 11, 25)));
+    CaliperCard plain =
+        new CaliperCard(
+            "caliper 1",
+            "",
+            LengthUnit.MILLIMETRE,
+            '.',
+            2,
+            2,
+            LineEnd.NONE,
+            new Length(0.01),
+            Optional.empty(),
+            Optional.empty());
+    collection.caliperCards().save(full);
+    collection.caliperCards().save(plain);
+    assertEquals(List.of(plain, full), collection.caliperCards().all());
+    collection.caliperCards().save(full.withReach(new Length(200)));
+    assertEquals(
+        Optional.of(full.withReach(new Length(200))), collection.caliperCards().card("caliper 4"));
   }
 
   @Test
