@@ -83,6 +83,13 @@ public final class Design {
     return new Design(rest, restY);
   }
 
+  /** Only these rows, in this order. */
+  Design only(List<Integer> rows) {
+    return new Design(
+        rows.stream().map(i -> x[i]).toArray(double[][]::new),
+        rows.stream().mapToDouble(i -> y[i]).toArray());
+  }
+
   /** Whether every number is finite. */
   boolean finite() {
     return Arrays.stream(y).allMatch(Double::isFinite)
