@@ -236,6 +236,13 @@ public final class FittedLine {
     return without.apply(out.get()).then(line -> line.estimate(values));
   }
 
+  /** Whether the line keeps its promises; only for an ordinary line. Takes about a second. */
+  public Outcome<LineChecks> checks() {
+    return model instanceof OlsModel ols
+        ? Outcome.of(LineChecks.of(this, rows.design(scale()), ols.fit(), question.level()))
+        : Outcome.none("These checks belong to an ordinary line.", "Ask for ols to see them.");
+  }
+
   double fitted(LinePoint point) {
     return model.at(point.x().stream().map(scale()::forward).toList(), point.taxon());
   }

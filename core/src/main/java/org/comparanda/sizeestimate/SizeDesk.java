@@ -1,13 +1,18 @@
 package org.comparanda.sizeestimate;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.AnimalId;
+import org.comparanda.reference.BoneInHand;
 import org.comparanda.reference.Shelf;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.phylo.PhyloTree;
+import org.comparanda.taxon.TaxonName;
 
 /** The Size Desk: fits size lines on one snapshot of the shelf. */
 public final class SizeDesk {
@@ -44,6 +49,56 @@ public final class SizeDesk {
   /** The line asked for, on this tree where the question asks for one. */
   public Outcome<FittedLine> line(SizeQuestion question, PhyloTree tree) {
     return fit(question, Optional.of(tree));
+  }
+
+  /** The same desk with only these animals. */
+  SizeDesk only(Set<AnimalId> animals) {
+    return new SizeDesk(
+        new Shelf(shelf.animals().stream().filter(a -> animals.contains(a.id())).toList()),
+        protocol,
+        captiveMass);
+  }
+
+  /**
+   * The size of a bone whose taxon is not decided: one line per candidate, and their mixture.
+   *
+   * @param question what is asked; its taxa are replaced by each candidate
+   * @param bone the bone; its own animal is left out of every line
+   * @param shares chance of each candidate, rescaled to 1
+   */
+  public UndecidedTaxon undecided(
+      SizeQuestion question, BoneInHand bone, Map<TaxonName, Double> shares) {
+    Map<TaxonName, Outcome<SizeEstimate>> byTaxon = new HashMap<>();
+    for (TaxonName taxon : shares.keySet()) {
+      byTaxon.put(taxon, line(question.withTaxa(Set.of(taxon))).then(line -> line.estimate(bone)));
+    }
+    return UndecidedTaxon.of(byTaxon, shares, question.scale(), question.level());
+  }
+
+  /** The best line from several measurements of one animal, and what the further ones gain. */
+  public Outcome<SeveralBones> severalBones(SizeQuestion question) {
+    return SeveralBones.of(this, question);
+  }
+
+  /** Pairs of these bones that can hardly be one animal; lines over these taxa, or all. */
+  public List<SizesDisagree> notOneAnimal(List<BoneInHand> bones, Set<TaxonName> taxa) {
+    return new OneAnimal(this, shelf.animals(), taxa).among(bones);
+  }
+
+  /** How a published equation does on the shelf's animals of these taxa, or of all. */
+  public Outcome<EquationOnShelf> compare(PublishedEquation equation, Set<TaxonName> taxa) {
+    return EquationOnShelf.of(this, equation, taxa);
+  }
+
+  /** The animals that a line would stand on. */
+  Outcome<LineRows> points(SizeQuestion question) {
+    ShelfQuantities quantities = new ShelfQuantities(shelf, protocol);
+    return quantities
+        .named(question.predict())
+        .then(
+            y ->
+                predictors(quantities, question)
+                    .then(x -> LineRows.of(shelf, quantities, y, x, question, captiveMass)));
   }
 
   private Outcome<FittedLine> fit(SizeQuestion question, Optional<PhyloTree> tree) {

@@ -35,4 +35,14 @@ public record SizeQuestion(
   public static SizeQuestion of(String predict, String from) {
     return new SizeQuestion(predict, List.of(from), Set.of(), LineMethod.OLS, LineScale.LN, 0.95);
   }
+
+  /** The same question of other taxa; empty means all. */
+  public SizeQuestion withTaxa(Set<TaxonName> other) {
+    return new SizeQuestion(predict, from, other, line, scale, level);
+  }
+
+  /** The same question from other predictors. */
+  public SizeQuestion withFrom(List<String> other) {
+    return new SizeQuestion(predict, other, taxa, line, scale, level);
+  }
 }

@@ -84,7 +84,7 @@ public final class Design {
   }
 
   /** Only these rows, in this order. */
-  Design only(List<Integer> rows) {
+  public Design only(List<Integer> rows) {
     return new Design(
         rows.stream().map(i -> x[i]).toArray(double[][]::new),
         rows.stream().mapToDouble(i -> y[i]).toArray());
