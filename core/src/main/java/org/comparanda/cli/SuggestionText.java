@@ -19,6 +19,9 @@ record SuggestionText(Terminal terminal) {
   void write(Suggestion s) {
     terminal.say("Bone " + s.bone() + ", " + s.element());
     terminal.say("  " + s.sentence());
+    if (!s.sampleLine().isEmpty()) {
+      terminal.say("  " + s.sampleLine());
+    }
     s.details().forEach(d -> terminal.say("  " + d));
     if (!s.taxa().isEmpty()) {
       taxa(s.taxa());

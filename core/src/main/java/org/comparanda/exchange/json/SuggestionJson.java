@@ -5,6 +5,7 @@ import java.io.Writer;
 import org.comparanda.suggestion.DrawerEntry;
 import org.comparanda.suggestion.NearestAnimal;
 import org.comparanda.suggestion.NextMeasurement;
+import org.comparanda.suggestion.ProposedName;
 import org.comparanda.suggestion.Suggestion;
 import org.comparanda.suggestion.TaxonFit;
 
@@ -35,6 +36,7 @@ public final class SuggestionJson implements AutoCloseable {
         .names("measurements", s.measurements())
         .text("answer", s.answer())
         .text("sentence", s.sentence())
+        .text("sampleLine", s.sampleLine())
         .names("details", s.details());
     json.array("taxa");
     for (TaxonFit fit : s.taxa()) {
@@ -49,7 +51,8 @@ public final class SuggestionJson implements AutoCloseable {
     json.endArray()
         .names("candidates", s.candidates())
         .names("calibratedList", s.calibratedList())
-        .text("calibratedLabel", s.calibratedLabel());
+        .text("calibratedLabel", s.calibratedLabel())
+        .optionalText("proposal", s.proposal().map(ProposedName::written));
     lookAndMeasure(s);
     json.names("warnings", s.warnings());
     basis(s.basis());
