@@ -106,6 +106,17 @@ public final class SymmetricMatrix {
     return new SymmetricMatrix(size, product);
   }
 
+  /** Row i and column i times the i-th factor: D M D. */
+  public SymmetricMatrix scaled(double[] factors) {
+    double[] product = cells.clone();
+    for (int i = 0; i < size; i++) {
+      for (int j = 0; j < size; j++) {
+        product[i * size + j] *= factors[i] * factors[j];
+      }
+    }
+    return new SymmetricMatrix(size, product);
+  }
+
   /** The same diagonal, zeros beside it. */
   public SymmetricMatrix diagonal() {
     double[] only = new double[size * size];

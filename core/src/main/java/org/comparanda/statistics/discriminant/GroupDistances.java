@@ -16,22 +16,11 @@ import org.comparanda.statistics.Outcome;
  */
 public final class GroupDistances {
   private final GroupMoments moments;
-  private final Cholesky spread;
-  private final double[] origin;
-  private final double[][] whitened;
+  private final MeanDistances means;
 
-  private GroupDistances(GroupMoments moments, Cholesky spread) {
-    this.moments = moments;
-    this.spread = spread;
-    this.whitened = new double[moments.groups()][];
-    int first = 0;
-    while (moments.count(first) == 0) {
-      first++;
-    }
-    this.origin = moments.mean(first);
-    for (int g = 0; g < whitened.length; g++) {
-      whitened[g] = spread.whiten(Vectors.minus(moments.meanOrZeros(g), origin));
-    }
+  private GroupDistances(MeanDistances means) {
+    this.moments = means.moments();
+    this.means = means;
   }
 
   /** Not estimable where n − k &lt; p or measurements repeat one another. */
@@ -39,7 +28,7 @@ public final class GroupDistances {
     return moments
         .spread()
         .then(Cholesky::of)
-        .then(spread -> Outcome.of(new GroupDistances(moments, spread)));
+        .then(spread -> Outcome.of(new GroupDistances(new MeanDistances(moments, spread))));
   }
 
   public GroupMoments moments() {
@@ -48,11 +37,11 @@ public final class GroupDistances {
 
   /** Distance and typicality for every group that has rows, in the order of the groups. */
   public List<GroupDistance> to(double... row) {
-    double[] z = whiten(row);
-    List<GroupDistance> distances = new ArrayList<>(whitened.length);
-    for (int g = 0; g < whitened.length; g++) {
+    double[] z = means.whiten(row);
+    List<GroupDistance> distances = new ArrayList<>(moments.groups());
+    for (int g = 0; g < moments.groups(); g++) {
       if (moments.count(g) > 0) {
-        double squared = squared(z, whitened[g]);
+        double squared = means.squared(z, g);
         distances.add(new GroupDistance(g, moments.count(g), squared, typicality(g, squared)));
       }
     }
@@ -62,14 +51,14 @@ public final class GroupDistances {
   /** D² from the mean of a group that has rows. */
   public double squared(int group, double... row) {
     requirePresent(group);
-    return squared(whiten(row), whitened[group]);
+    return means.squared(means.whiten(row), group);
   }
 
   /** D² between the means of two groups that have rows. */
   public double squaredBetween(int group, int other) {
     requirePresent(group);
     requirePresent(other);
-    return squared(whitened[group], whitened[other]);
+    return means.squaredBetween(group, other);
   }
 
   /** Chance that a new row of the group lies at a squared distance of at least {@code squared}. */
@@ -85,12 +74,12 @@ public final class GroupDistances {
   /** The part of each measurement in D² from the group, in the order of the columns. */
   public List<Contribution> contributions(int group, double... row) {
     double[] away = Vectors.minus(Vectors.checked(columns(), row), moments.mean(group));
-    double[] solved = spread.solve(away);
+    double[] solved = means.spread().solve(away);
     List<Contribution> parts = new ArrayList<>(columns());
     for (int j = 0; j < columns(); j++) {
       double[] unit = new double[columns()];
       unit[j] = 1;
-      double drop = solved[j] * solved[j] / spread.squaredDistance(unit);
+      double drop = solved[j] * solved[j] / means.spread().squaredDistance(unit);
       parts.add(new Contribution(j, away[j] * solved[j], drop));
     }
     return parts;
@@ -103,7 +92,7 @@ public final class GroupDistances {
   public List<Double> preference(int group, int other, double... row) {
     double[] a = moments.mean(group);
     double[] b = moments.mean(other);
-    double[] slope = spread.solve(Vectors.minus(a, b));
+    double[] slope = means.spread().solve(Vectors.minus(a, b));
     double[] x = Vectors.checked(columns(), row);
     List<Double> parts = new ArrayList<>(columns());
     for (int j = 0; j < columns(); j++) {
@@ -116,22 +105,9 @@ public final class GroupDistances {
     return moments.columns();
   }
 
-  private double[] whiten(double[] row) {
-    return spread.whiten(Vectors.minus(Vectors.checked(columns(), row), origin));
-  }
-
   private void requirePresent(int group) {
     if (moments.count(group) == 0) {
       throw new IllegalArgumentException("Group " + group + " has no rows");
     }
-  }
-
-  private static double squared(double[] a, double[] b) {
-    double sum = 0;
-    for (int j = 0; j < a.length; j++) {
-      double d = a[j] - b[j];
-      sum += d * d;
-    }
-    return sum;
   }
 }

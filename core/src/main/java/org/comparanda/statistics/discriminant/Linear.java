@@ -14,6 +14,6 @@ public record Linear() implements MomentDiscriminant {
 
   @Override
   public Outcome<DiscriminantModel> fitMoments(GroupMoments moments, Priors priors) {
-    return PooledModel.of(moments, priors, (rows, squared) -> -0.5 * squared);
+    return PooledModel.of(moments, priors, PooledModel.LogDensity.normal());
   }
 }

@@ -1,39 +1,69 @@
 package org.comparanda.statistics.discriminant;
 
-import java.util.Arrays;
+import java.util.List;
+import org.comparanda.statistics.Cholesky;
 import org.comparanda.statistics.Outcome;
 
-/** Shares from the squared distances in units of one pooled spread. */
+/** Shares from the squared distances in units of one pooled spread, plain or shrunk. */
 final class PooledModel implements DiscriminantModel {
-  private final GroupDistances distances;
+  private final MeanDistances distances;
   private final Priors priors;
   private final LogDensity density;
+  private final List<Double> shrinkage;
 
   /** Log density of a row at a squared distance from the mean of so many rows, up to a constant. */
   interface LogDensity {
     double at(double rows, double squared);
+
+    /** Normal with the estimates plugged in. */
+    static LogDensity normal() {
+      return (rows, squared) -> -0.5 * squared;
+    }
   }
 
-  private PooledModel(GroupDistances distances, Priors priors, LogDensity density) {
+  private PooledModel(
+      MeanDistances distances, Priors priors, LogDensity density, List<Double> shrinkage) {
     this.distances = distances;
     this.priors = priors;
     this.density = density;
+    this.shrinkage = shrinkage;
   }
 
+  /** With the plain spread of the moments. */
   static Outcome<DiscriminantModel> of(GroupMoments moments, Priors priors, LogDensity density) {
     return priors
         .among(moments.groups(), moments::count)
-        .then(checked -> GroupDistances.of(moments))
-        .then(distances -> Outcome.of(new PooledModel(distances, priors, density)));
+        .then(checked -> moments.spread())
+        .then(Cholesky::of)
+        .then(c -> Outcome.of(of(moments, c, priors, density, List.of())));
+  }
+
+  /** With a spread of another making. */
+  static DiscriminantModel of(
+      GroupMoments moments,
+      Cholesky spread,
+      Priors priors,
+      LogDensity density,
+      List<Double> shrinkage) {
+    return new PooledModel(new MeanDistances(moments, spread), priors, density, shrinkage);
   }
 
   @Override
   public Shares shares(double... row) {
-    double[] logDensities = new double[priors.weights().size()];
-    Arrays.fill(logDensities, Double.NEGATIVE_INFINITY);
-    for (GroupDistance d : distances.to(row)) {
-      logDensities[d.group()] = density.at(d.rows(), d.squared());
+    GroupMoments moments = distances.moments();
+    double[] z = distances.whiten(row);
+    double[] logDensities = new double[moments.groups()];
+    for (int g = 0; g < logDensities.length; g++) {
+      logDensities[g] =
+          moments.count(g) > 0
+              ? density.at(moments.count(g), distances.squared(z, g))
+              : Double.NEGATIVE_INFINITY;
     }
     return Shares.of(priors, logDensities);
+  }
+
+  @Override
+  public List<Double> shrinkage() {
+    return shrinkage;
   }
 }

@@ -42,6 +42,24 @@ final class Vectors {
     return sum;
   }
 
+  /** Each value of a divided by its own of b. */
+  static double[] quotient(double[] a, double[] b) {
+    double[] quotient = new double[a.length];
+    for (int j = 0; j < a.length; j++) {
+      quotient[j] = a[j] / b[j];
+    }
+    return quotient;
+  }
+
+  static double squaredDistance(double[] a, double[] b) {
+    double sum = 0;
+    for (int j = 0; j < a.length; j++) {
+      double d = a[j] - b[j];
+      sum += d * d;
+    }
+    return sum;
+  }
+
   static double[] mean(int columns, Iterable<double[]> vectors) {
     double[] sum = new double[columns];
     int n = 0;
