@@ -123,7 +123,7 @@ final class Bench {
         NearestList.of(fit.sample(), fit.unit(), values),
         next(verdict, fits, fit.unit()),
         warnings(),
-        basis(animals, fits.size(), judgement.choice().reason(), EXACT_SUBSET));
+        basis(animals, fits.size(), judgement.reason(), EXACT_SUBSET));
   }
 
   private List<NextMeasurement> next(Verdict verdict, List<TaxonFit> fits, int unit) {

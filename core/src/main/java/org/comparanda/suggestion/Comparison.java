@@ -152,7 +152,7 @@ public final class Comparison {
     String method =
         set.codes().isEmpty()
             ? "none: nothing was measured"
-            : MethodChoice.of(sample(set.element(), set.codes()), rules).reason();
+            : sample(set.element(), set.codes()).choice().reason();
     return TrialReport.of(runs.of(set), method, rules.priors().name());
   }
 }

@@ -22,7 +22,7 @@ record Fit(
 
   static Fit of(Sample sample, int unit, Sample.Offer offer, ComparisonRules rules) {
     GroupMoments moments = sample.momentsWithout(unit, offer);
-    Discriminant method = MethodChoice.of(sample, rules).method();
+    Discriminant method = sample.choice().method();
     Outcome<DiscriminantModel> model =
         rules
             .priors()

@@ -10,12 +10,13 @@ import org.comparanda.statistics.discriminant.GroupDistances;
 /**
  * How a bone stands among the animals that have its measurements.
  *
+ * @param reason the method and why it was chosen
  * @param fits largest share first
  * @param gate of the held-out animals that this set answers "one: the first taxon", those that are
  */
 record Judgement(
     Fit fit,
-    MethodChoice choice,
+    String reason,
     GroupDistances distances,
     List<TaxonFit> fits,
     TrialRun trial,
@@ -69,7 +70,10 @@ record Judgement(
             .decide(fits, taxon -> gate.wilson(0.95).lower() >= limits.gateLowerLimit());
     return new Judgement(
         fit,
-        MethodChoice.of(fit.sample(), comparison.rules()),
+        fit.model()
+            .fold(
+                m -> fit.sample().choice().reasonWith(m.shrinkage()),
+                none -> fit.sample().choice().reason()),
         distances,
         fits,
         trial,

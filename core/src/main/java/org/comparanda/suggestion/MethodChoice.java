@@ -1,12 +1,20 @@
 package org.comparanda.suggestion;
 
-import java.util.Comparator;
-import java.util.Optional;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.comparanda.statistics.discriminant.Discriminant;
+import org.comparanda.statistics.discriminant.Discriminants;
+import org.comparanda.statistics.discriminant.Forest;
+import org.comparanda.statistics.discriminant.GroupMoments;
 import org.comparanda.statistics.discriminant.GroupedRows;
 import org.comparanda.statistics.discriminant.Linear;
 import org.comparanda.statistics.discriminant.Predictive;
+import org.comparanda.statistics.discriminant.Quadratic;
+import org.comparanda.statistics.discriminant.ShrunkPerGroup;
+import org.comparanda.statistics.discriminant.ShrunkPooled;
+import org.comparanda.taxon.TaxonName;
 
 /**
  * The method that a sample is compared by, with the reason in words. Decided on the whole sample,
@@ -14,41 +22,59 @@ import org.comparanda.statistics.discriminant.Predictive;
  */
 record MethodChoice(Discriminant method, String reason) {
 
-  static MethodChoice of(Sample sample, ComparisonRules rules) {
-    return switch (rules.method()) {
-      case AUTO -> byRule(sample, rules.thresholds());
-      case LINEAR -> asked(new Linear());
-      case PREDICTIVE -> asked(new Predictive());
-      default -> asked(new Linear());
+  static MethodChoice of(GroupedRows rows, List<TaxonName> taxa, Method asked) {
+    return switch (asked) {
+      case AUTO -> byRule(rows, taxa);
+      case LINEAR -> chosen(new Linear());
+      case PREDICTIVE -> chosen(new Predictive());
+      case QUADRATIC -> chosen(new Quadratic());
+      case REGULARISED -> chosen(Discriminants.regularised());
+      case SHRUNK_POOLED -> chosen(new ShrunkPooled());
+      case SHRUNK_PER_TAXON -> chosen(new ShrunkPerGroup());
+      case NEAREST -> chosen(Discriminants.nearest());
+      case FOREST -> chosen(Forest.withDefaults());
     };
   }
 
-  private static MethodChoice asked(Discriminant method) {
-    return new MethodChoice(method, method.name() + ", as asked for");
+  /** The reason with how strongly a covariance was pulled, where it was. */
+  String reasonWith(List<Double> shrinkage) {
+    return shrinkage.isEmpty()
+        ? reason
+        : reason
+            + "; pulled by "
+            + shrinkage.stream()
+                .map(s -> String.format(Locale.ROOT, "%.2f", s))
+                .collect(Collectors.joining(", "));
   }
 
-  private static MethodChoice byRule(Sample sample, Thresholds limits) {
-    GroupedRows rows = sample.rows(Sample.Offer.ANIMAL);
-    Optional<Integer> smallest =
+  private static MethodChoice chosen(Discriminant method) {
+    return new MethodChoice(method, method.name() + ", as chosen");
+  }
+
+  private static MethodChoice byRule(GroupedRows rows, List<TaxonName> taxa) {
+    Discriminant method = Discriminants.automatic(rows);
+    String why =
+        method instanceof ShrunkPooled
+            ? "n − k = "
+                + GroupMoments.of(rows).degreesOfFreedom()
+                + " is below 3 × "
+                + rows.columns()
+                + " measurements"
+            : method instanceof Predictive
+                ? smallest(rows, taxa)
+                : "every taxon has 10 animals or more";
+    return new MethodChoice(method, method.name() + ", by rule: " + why);
+  }
+
+  private static String smallest(GroupedRows rows, List<TaxonName> taxa) {
+    int fewest =
+        IntStream.range(0, rows.groups()).map(rows::count).filter(n -> n > 0).min().orElse(0);
+    TaxonName first =
         IntStream.range(0, rows.groups())
-            .boxed()
-            .filter(g -> rows.count(g) > 0)
-            .min(Comparator.comparingInt(rows::count));
-    int few = smallest.map(rows::count).orElse(0);
-    if (few < limits.predictiveUnder()) {
-      String who = smallest.map(g -> sample.taxa().get(g).value()).orElse("no taxon");
-      return new MethodChoice(
-          new Predictive(),
-          "predictive, by rule: "
-              + who
-              + " has fewer than "
-              + limits.predictiveUnder()
-              + " animals ("
-              + few
-              + ")");
-    }
-    return new MethodChoice(
-        new Linear(),
-        "linear, by rule: every taxon has " + limits.predictiveUnder() + " animals or more");
+            .filter(g -> rows.count(g) == fewest)
+            .mapToObj(taxa::get)
+            .findFirst()
+            .orElseThrow();
+    return first + " has fewer than 10 animals (" + fewest + ")";
   }
 }

@@ -27,6 +27,7 @@ final class Sample {
   private final GroupedRows oneSideRows;
   private final UnitMoments moments;
   private final UnitMoments oneSideMoments;
+  private final MethodChoice choice;
 
   /** What a bone in hand is compared as. */
   enum Offer {
@@ -39,17 +40,18 @@ final class Sample {
   private Sample(
       ElementRows element,
       List<MeasurementCode> set,
-      Coordinates coordinates,
+      ComparisonRules rules,
       GroupedRows rows,
       SidePairs pairs) {
     this.element = element;
     this.set = List.copyOf(set);
-    this.coordinates = coordinates;
+    this.coordinates = Coordinates.on(rules.scale());
     this.taxa = element.taxa();
     this.rows = rows;
     this.oneSideRows = rows.withSides(pairs);
     this.moments = UnitMoments.of(rows);
     this.oneSideMoments = UnitMoments.of(oneSideRows);
+    this.choice = MethodChoice.of(rows, taxa, rules.method());
   }
 
   /** The sample of a set that is not empty. */
@@ -70,7 +72,7 @@ final class Sample {
         addPair(pairs, unit, animal, set, coordinates);
       }
     }
-    return new Sample(element, set, coordinates, rows.build(), pairs.build());
+    return new Sample(element, set, rules, rows.build(), pairs.build());
   }
 
   private static List<BoneRow> rowsOf(AnimalRow animal, Counting counting) {
@@ -108,6 +110,11 @@ final class Sample {
   /** The numbers compared of a bone that has the set. */
   double[] numbers(BoneRow bone) {
     return coordinates.of(bone.vector(set));
+  }
+
+  /** The method that this sample is compared by, the same whichever animal is out. */
+  MethodChoice choice() {
+    return choice;
   }
 
   /** How many numbers are compared: p. */

@@ -14,8 +14,6 @@ package org.comparanda.suggestion;
  * @param mostNamed candidates listed before the group is named instead
  * @param degreesNeeded n − k − p + 1 that a fit needs
  * @param ruleOutAnimals animals that a taxon needs before it counts as ruled out
- * @param predictiveUnder a taxon with fewer animals than this makes the predictive shares default
- * @param shrinkFactor n − k below this many times p makes pooled shrinkage the default
  * @param calibratedMiss the part of true taxa that the calibrated list may miss
  */
 public record Thresholds(
@@ -28,12 +26,10 @@ public record Thresholds(
     int mostNamed,
     int degreesNeeded,
     int ruleOutAnimals,
-    int predictiveUnder,
-    int shrinkFactor,
     double calibratedMiss) {
   /** The house's defaults. */
   public static Thresholds withDefaults() {
-    return new Thresholds(0.01, 0.05, 0.95, 0.01, 0.05, 0.70, 5, 5, 3, 10, 3, 0.05);
+    return new Thresholds(0.01, 0.05, 0.95, 0.01, 0.05, 0.70, 5, 5, 3, 0.05);
   }
 
   /** The same with another lower limit for the gate. */
@@ -48,8 +44,6 @@ public record Thresholds(
         mostNamed,
         degreesNeeded,
         ruleOutAnimals,
-        predictiveUnder,
-        shrinkFactor,
         calibratedMiss);
   }
 }

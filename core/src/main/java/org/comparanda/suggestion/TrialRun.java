@@ -77,7 +77,7 @@ final class TrialRun {
       int group = sample.taxa().indexOf(sample.animal(bone.unit()).taxon());
       table.add(group, bone.unit(), sample.numbers(bone.bone()));
     }
-    MethodChoice choice = MethodChoice.of(sample, rules);
+    MethodChoice choice = sample.choice();
     Outcome<org.comparanda.statistics.discriminant.Trial> trial =
         rules
             .priors()
