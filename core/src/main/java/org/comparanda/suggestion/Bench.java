@@ -139,11 +139,33 @@ final class Bench {
     explanation.why(judgement.distances()).ifPresent(details::add);
     explanation.lessLikely().ifPresent(details::add);
     explanation.thin().ifPresent(details::add);
-    explanation
-        .driver(other -> Judgement.beforeGate(comparison, question.withSet(other)))
-        .ifPresent(details::add);
+    details.addAll(sensitivity(question, judgement));
     details.addAll(about());
     return details;
+  }
+
+  private List<String> sensitivity(Judgement.Question question, Judgement judgement) {
+    Sensitivity sensitivity =
+        new Sensitivity(
+            comparison.answers(), rules.thresholds(), judgement.fits(), judgement.verdict());
+    List<String> hangsOn = new ArrayList<>();
+    sensitivity
+        .readings(set, other -> Judgement.beforeGate(comparison, question.withSet(other)))
+        .ifPresent(hangsOn::add);
+    for (Priors other : List.of(Priors.equal(), Priors.shelf())) {
+      if (other.kind() != rules.priors().kind()) {
+        sensitivity
+            .priors(other.name(), rules.priors().ratio(other, judgement.fit().sample()))
+            .ifPresent(hangsOn::add);
+      }
+    }
+    if (rules.scale() == Scale.LN && Coordinates.CONTRASTS.possibleWith(set.size())) {
+      Judgement.fits(comparison.byProportions(), question)
+          .value()
+          .flatMap(sensitivity::proportions)
+          .ifPresent(hangsOn::add);
+    }
+    return hangsOn;
   }
 
   /** What is true of this question whatever the answer. */

@@ -30,6 +30,7 @@ public final class Comparison {
   private final Memo<MeasurementSet, Sample> samples;
   private final Memo<MeasurementSet, TrialRun> runs;
   private final Memo<MeasurementSet, Trial> trials;
+  private final Memo<Scale, Comparison> onScale;
 
   /** A set of measurements of an element, in the order of the element. */
   private record MeasurementSet(ElementKey element, List<MeasurementCode> codes) {}
@@ -46,6 +47,7 @@ public final class Comparison {
         new Memo<>(SAMPLES_KEPT, set -> Sample.of(element(set.element()), set.codes(), rules));
     this.runs = new Memo<>(TRIALS_KEPT, this::runAfresh);
     this.trials = new Memo<>(TRIALS_KEPT, this::reportAfresh);
+    this.onScale = new Memo<>(1, scale -> of(shelf, protocol, tree, rules.withScale(scale)));
   }
 
   /** A comparison with the animals of a shelf under the given rules. */
@@ -132,6 +134,11 @@ public final class Comparison {
 
   TrialRun run(ElementKey element, List<MeasurementCode> codes) {
     return runs.of(set(element, codes));
+  }
+
+  /** The same shelf compared by proportions alone. */
+  Comparison byProportions() {
+    return onScale.of(Scale.PROPORTIONS);
   }
 
   NextBest nextBest(ElementKey element) {

@@ -1,10 +1,8 @@
 package org.comparanda.suggestion;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.statistics.discriminant.Contribution;
@@ -86,33 +84,6 @@ final class Explanation {
         .sorted(Comparator.comparingDouble((Integer j) -> -sign * parts.get(j)))
         .map(j -> sample.set().get(j))
         .toList();
-  }
-
-  /** Which readings the answer hangs on: leaving one out changes it. */
-  Optional<String> driver(Function<List<MeasurementCode>, Verdict> without) {
-    if (sample.set().size() < 2 || sample.set().size() != sample.columns()) {
-      return Optional.empty();
-    }
-    List<MeasurementCode> drivers = new ArrayList<>();
-    for (MeasurementCode code : sample.set()) {
-      Verdict other = without.apply(sample.set().stream().filter(c -> !c.equals(code)).toList());
-      if (!says(other).equals(says(verdict))) {
-        drivers.add(code);
-      }
-    }
-    return switch (drivers.size()) {
-      case 0 -> Optional.empty();
-      case 1 ->
-          Optional.of("One reading drives this answer: " + drivers.get(0) + ". Measure it again.");
-      default ->
-          Optional.of(
-              "The answer would change without any one of " + Wording.either(names(drivers)) + ".");
-    };
-  }
-
-  private static String says(Verdict verdict) {
-    Answer answer = verdict.answer() == Answer.NEVER_TESTED ? Answer.FITS_ONE : verdict.answer();
-    return answer == Answer.FITS_ONE ? answer + " " + verdict.taxa().get(0) : answer.toString();
   }
 
   /** Taxa in play with so few animals that they have no spread of their own. */

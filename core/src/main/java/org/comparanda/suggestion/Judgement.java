@@ -45,9 +45,13 @@ record Judgement(
 
   /** The answer before the gate, for a quick look at another set. */
   static Verdict beforeGate(Comparison comparison, Question question) {
-    return fit(comparison, question)
-        .fits(question.bone())
+    return fits(comparison, question)
         .fold(comparison.answers()::beforeGate, none -> Verdict.none());
+  }
+
+  /** Shares and typicalities alone, for a quick look under other rules. */
+  static Outcome<List<TaxonFit>> fits(Comparison comparison, Question question) {
+    return fit(comparison, question).fits(question.bone());
   }
 
   private static Fit fit(Comparison comparison, Question question) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.comparanda.statistics.Outcome;
-import org.comparanda.statistics.discriminant.GroupedRows;
 import org.comparanda.taxon.TaxonName;
 
 /**
@@ -62,17 +61,31 @@ public record Priors(Kind kind, Map<TaxonName, Double> weights, String source) {
     return source;
   }
 
+  /** Other priors over these, for the taxa of a sample that have one here. */
+  Map<TaxonName, Double> ratio(Priors other, Sample sample) {
+    Map<TaxonName, Double> ratios = new TreeMap<>();
+    for (int group = 0; group < sample.taxa().size(); group++) {
+      double here = weight(sample, group);
+      if (here > 0) {
+        ratios.put(sample.taxa().get(group), other.weight(sample, group) / here);
+      }
+    }
+    return ratios;
+  }
+
+  private double weight(Sample sample, int group) {
+    return switch (kind) {
+      case EQUAL -> 1.0;
+      case SHELF -> sample.rows(Sample.Offer.ANIMAL).count(group);
+      case LIST -> weights.getOrDefault(sample.taxa().get(group), 0.0);
+    };
+  }
+
   /** These priors for the taxa of a sample; none where the list names no taxon that it has. */
   Outcome<org.comparanda.statistics.discriminant.Priors> among(Sample sample) {
-    GroupedRows rows = sample.rows(Sample.Offer.ANIMAL);
     List<Double> numbers = new ArrayList<>();
-    for (int group = 0; group < rows.groups(); group++) {
-      numbers.add(
-          switch (kind) {
-            case EQUAL -> 1.0;
-            case SHELF -> (double) rows.count(group);
-            case LIST -> weights.getOrDefault(sample.taxa().get(group), 0.0);
-          });
+    for (int group = 0; group < sample.taxa().size(); group++) {
+      numbers.add(weight(sample, group));
     }
     return numbers.stream().anyMatch(w -> w > 0)
         ? Outcome.of(new org.comparanda.statistics.discriminant.Priors(source, numbers))

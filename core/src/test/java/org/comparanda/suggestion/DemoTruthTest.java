@@ -94,6 +94,23 @@ class DemoTruthTest {
   }
 
   @Test
+  void giantAndDwarfAreToldBySizeNotByProportions() {
+    Map<String, Suggestion> hard = answers("hard");
+    assertTrue(
+        hard.get("K-209")
+            .details()
+            .contains(
+                "By proportions it fits Crocodylus palustris or Crocodylus niloticus, by size it"
+                    + " doesn't."),
+        hard.get("K-209").details().toString());
+    assertTrue(
+        hard.get("K-210")
+            .details()
+            .contains("By proportions it fits Testudo graeca, by size it doesn't."),
+        hard.get("K-210").details().toString());
+  }
+
+  @Test
   void fossilsAreNeverGivenABareSpecies() {
     answers("fossil")
         .values()
