@@ -3,6 +3,7 @@ package org.comparanda.gui.control.falling;
 import java.util.List;
 import org.comparanda.gui.control.falling.FallingPicture.Dot;
 import org.comparanda.gui.control.falling.FallingPicture.Fit;
+import org.comparanda.gui.control.falling.FallingPicture.Presence;
 import org.comparanda.gui.control.falling.Frame.ColumnPlace;
 import org.comparanda.gui.control.falling.Frame.RowPlace;
 import org.comparanda.gui.control.plot.Axis;
@@ -63,7 +64,7 @@ record FallingDrawing(Plan plan, Palette palette) {
         r.row().name(),
         new Xy(0.2 * text(), name),
         plan.nameLettering(),
-        palette.ink().withAlpha(there));
+        (greyed(r) ? palette.muted() : palette.ink()).withAlpha(there));
     note(r, pen, name);
     for (ColumnPlace c : frame.columns().values()) {
       pen.path(
@@ -91,8 +92,8 @@ record FallingDrawing(Plan plan, Palette palette) {
 
   private void dots(RowPlace r, ColumnPlace c, Pen pen) {
     List<Dot> dots = r.row().dots(c.column().key());
-    Tint fill = palette.fillOf(r.row().look()).withAlpha(0.88 * r.presence());
-    Tint line = palette.ink().withAlpha(0.75 * r.presence());
+    Tint fill = fill(r).withAlpha(0.88 * r.presence());
+    Tint line = palette.ink().withAlpha((greyed(r) ? 0.45 : 0.75) * r.presence());
     for (int i = 0; i < dots.size(); i++) {
       r.row().look().mark().draw(pen, place(r, c, i, dots.get(i)), plan.dot(), fill, line);
     }
@@ -111,7 +112,7 @@ record FallingDrawing(Plan plan, Palette palette) {
     double there = r.presence();
     bar(pen, bars(), y, wide, thick, palette.hair().withAlpha(there));
     double filled = Math.max(0.15 * text(), wide * r.share());
-    bar(pen, bars(), y, filled, thick, palette.fillOf(r.row().look()).withAlpha(there));
+    bar(pen, bars(), y, filled, thick, fill(r).withAlpha(there));
     double line = r.middle() + 0.36 * text();
     pen.text(
         fit.shareText(),
@@ -123,6 +124,14 @@ record FallingDrawing(Plan plan, Palette palette) {
         new Xy(plan.width() - 0.4 * text(), line),
         letters(text(), Lettering.Face.BOLD, Lettering.Anchor.END),
         palette.ink().withAlpha(there));
+  }
+
+  private static boolean greyed(RowPlace r) {
+    return r.row().presence() == Presence.IN_DRAWER;
+  }
+
+  private Tint fill(RowPlace r) {
+    return greyed(r) ? palette.muted() : palette.fillOf(r.row().look());
   }
 
   private static void bar(Pen pen, double x, double y, double wide, double thick, Tint tint) {

@@ -41,6 +41,7 @@ public record FallingPicture(
    * @param name as written
    * @param note number of animals
    * @param look colour and shape, the same in every picture
+   * @param presence in play, or shown greyed from the drawer
    * @param fit share and typicality; both or none
    * @param strips its animals by the key of the column
    */
@@ -49,6 +50,7 @@ public record FallingPicture(
       String name,
       String note,
       KindLook look,
+      Presence presence,
       Optional<Fit> fit,
       Map<String, List<Dot>> strips) {
     public Row {
@@ -59,6 +61,12 @@ public record FallingPicture(
     List<Dot> dots(String column) {
       return strips.getOrDefault(column, List.of());
     }
+  }
+
+  /** Whether a taxon is still in play. */
+  public enum Presence {
+    IN_PLAY,
+    IN_DRAWER
   }
 
   /**

@@ -77,7 +77,15 @@ class FrameTest {
         strips.put(column, List.of(new Dot(30, "HB-1", ""), new Dot(33, "HB-2", "")));
       }
       Optional<Fit> fit = Optional.of(new Fit(0.5, "0.50", "0.40"));
-      rows.add(new Row(name, name, "2 animals", KindLook.of(rows.size()), fit, strips));
+      rows.add(
+          new Row(
+              name,
+              name,
+              "2 animals",
+              KindLook.of(rows.size()),
+              FallingPicture.Presence.IN_PLAY,
+              fit,
+              strips));
     }
     return new Plan(new FallingPicture(measured, rows, "share", "typical"), 800, 400, 13, WIDTH);
   }

@@ -55,6 +55,12 @@ class SwarmTest {
       dots.add(new Dot(value, "HB-" + dots.size(), ""));
     }
     return new Row(
-        "a", "Aus bus", "3 animals", KindLook.of(0), Optional.empty(), Map.of("Bd", dots));
+        "a",
+        "Aus bus",
+        "3 animals",
+        KindLook.of(0),
+        FallingPicture.Presence.IN_PLAY,
+        Optional.empty(),
+        Map.of("Bd", dots));
   }
 }

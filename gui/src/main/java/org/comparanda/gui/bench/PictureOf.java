@@ -1,0 +1,139 @@
+package org.comparanda.gui.bench;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.comparanda.gui.control.falling.FallingPicture;
+import org.comparanda.gui.control.falling.FallingPicture.Column;
+import org.comparanda.gui.control.falling.FallingPicture.Dot;
+import org.comparanda.gui.control.falling.FallingPicture.Fit;
+import org.comparanda.gui.control.falling.FallingPicture.Presence;
+import org.comparanda.gui.control.falling.FallingPicture.Row;
+import org.comparanda.gui.control.plot.KindLook;
+import org.comparanda.gui.text.Numbers;
+import org.comparanda.gui.text.Words;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.suggestion.AnimalPoint;
+import org.comparanda.suggestion.DrawerEntry;
+import org.comparanda.suggestion.TaxonFit;
+import org.comparanda.taxon.TaxonName;
+
+/**
+ * Makes the falling line of a finding. In it stand the taxa in play, best fit first; when every
+ * taxon lies in the drawer, the nearest few are shown greyed, so that one sees how far off they
+ * are.
+ *
+ * @param shelf all taxa of the shelf; a taxon keeps its colour and shape in every picture
+ */
+record PictureOf(List<TaxonName> shelf, Words words, Numbers numbers) {
+  private static final int GREYED = 5;
+  private static final int FEW = 5;
+
+  PictureOf {
+    shelf = List.copyOf(shelf);
+  }
+
+  /** The picture of a finding with readings. */
+  FallingPicture of(Finding finding) {
+    List<Column> columns =
+        finding.suggestion().measurements().stream()
+            .map(code -> column(code, finding.bone().values().get(code)))
+            .toList();
+    Map<TaxonName, List<AnimalPoint>> points = byTaxon(finding.points());
+    List<TaxonName> drawer =
+        finding.suggestion().drawer().stream().map(DrawerEntry::taxon).toList();
+    List<TaxonFit> inPlay =
+        finding.suggestion().taxa().stream().filter(f -> !drawer.contains(f.taxon())).toList();
+    List<Row> rows = new ArrayList<>();
+    for (TaxonFit fit : inPlay.isEmpty() ? nearest(finding) : inPlay) {
+      Presence presence = inPlay.isEmpty() ? Presence.IN_DRAWER : Presence.IN_PLAY;
+      List<AnimalPoint> animals = points.getOrDefault(fit.taxon(), List.of());
+      rows.add(row(fit.taxon(), fit.animals(), presence, Optional.of(fit(fit)), animals, columns));
+    }
+    return new FallingPicture(columns, rows, words.get("share"), words.get("typical"));
+  }
+
+  /** What the shelf has of an element, before anything is measured. */
+  FallingPicture before(List<MeasurementCode> codes, List<AnimalPoint> animals) {
+    List<Column> columns =
+        codes.stream()
+            .filter(code -> animals.stream().anyMatch(a -> a.values().containsKey(code)))
+            .map(code -> new Column(code.value(), code.value(), Optional.empty()))
+            .toList();
+    List<Row> rows =
+        byTaxon(animals).entrySet().stream()
+            .sorted(Map.Entry.comparingByKey())
+            .map(
+                e ->
+                    row(
+                        e.getKey(),
+                        e.getValue().size(),
+                        Presence.IN_PLAY,
+                        Optional.empty(),
+                        e.getValue(),
+                        columns))
+            .toList();
+    return new FallingPicture(columns, rows, words.get("share"), words.get("typical"));
+  }
+
+  private static Map<TaxonName, List<AnimalPoint>> byTaxon(List<AnimalPoint> points) {
+    return points.stream().collect(Collectors.groupingBy(AnimalPoint::taxon));
+  }
+
+  private static List<TaxonFit> nearest(Finding finding) {
+    return finding.suggestion().taxa().stream()
+        .sorted(Comparator.comparingDouble(TaxonFit::typicality).reversed())
+        .limit(GREYED)
+        .toList();
+  }
+
+  private Column column(MeasurementCode code, double mm) {
+    String heading = words.get("column", code.value(), numbers.fixed(mm, 2));
+    return new Column(code.value(), heading, Optional.of(mm));
+  }
+
+  private Fit fit(TaxonFit fit) {
+    return new Fit(fit.share(), numbers.chance(fit.share()), numbers.chance(fit.typicality()));
+  }
+
+  private Row row(
+      TaxonName taxon,
+      int animals,
+      Presence presence,
+      Optional<Fit> fit,
+      List<AnimalPoint> points,
+      List<Column> columns) {
+    Map<String, List<Dot>> strips = new HashMap<>();
+    for (Column column : columns) {
+      strips.put(column.key(), dots(new MeasurementCode(column.key()), points));
+    }
+    String note = words.get(animals < FEW ? "animals.few" : "animals", animals);
+    KindLook look = KindLook.of(Math.max(0, shelf.indexOf(taxon)));
+    return new Row(taxon.value(), taxon.value(), note, look, presence, fit, strips);
+  }
+
+  private List<Dot> dots(MeasurementCode code, List<AnimalPoint> points) {
+    List<Dot> dots = new ArrayList<>();
+    for (AnimalPoint point : points) {
+      Double mm = point.values().get(code);
+      if (mm != null) {
+        String place =
+            point.drawer().map(d -> words.get("dot.drawer", d)).orElse(words.get("dot.nodrawer"));
+        String tip =
+            words.get(
+                "dot",
+                point.animal().value(),
+                point.taxon().value(),
+                place,
+                code.value(),
+                numbers.fixed(mm, 1));
+        dots.add(new Dot(mm, point.animal().value(), tip));
+      }
+    }
+    return dots;
+  }
+}
