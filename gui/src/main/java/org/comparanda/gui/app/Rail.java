@@ -26,7 +26,12 @@ final class Rail extends VBox {
     }
     Region spring = new Region();
     VBox.setVgrow(spring, Priority.ALWAYS);
-    getChildren().addAll(spring, theme(look, words), textSize(look, words));
+    Label simulated = new Label(words.get("demo.note"));
+    simulated.setId("demo-note");
+    simulated.getStyleClass().add("demo-note");
+    simulated.setWrapText(true);
+    simulated.setMinHeight(USE_PREF_SIZE);
+    getChildren().addAll(spring, simulated, theme(look, words), textSize(look, words));
   }
 
   /** Marks the button of a screen as the open one. */

@@ -2,10 +2,13 @@ package org.comparanda.gui.app;
 
 import java.util.List;
 import java.util.Optional;
+import org.comparanda.gui.bench.BenchPlace;
 import org.comparanda.gui.bench.BenchView;
+import org.comparanda.gui.bench.BenchViewModel;
 import org.comparanda.gui.sizedesk.Room;
 import org.comparanda.gui.sizedesk.SizeDeskView;
 import org.comparanda.gui.sizedesk.SizeDeskViewModel;
+import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.sizeestimate.SizeDesk;
 
@@ -16,8 +19,7 @@ public final class Screens {
   /** All screens that exist. */
   public static List<Screen> of(Workplace place) {
     return List.of(
-        new Screen("bench", () -> new BenchView(Words.of("bench", place.locale()))),
-        new Screen("sizedesk", () -> sizeDesk(place)));
+        new Screen("bench", () -> bench(place)), new Screen("sizedesk", () -> sizeDesk(place)));
   }
 
   private static SizeDeskView sizeDesk(Workplace place) {
@@ -40,5 +42,27 @@ public final class Screens {
   private static String version() {
     return Optional.ofNullable(SizeDesk.class.getPackage().getImplementationVersion())
         .orElse("(unreleased)");
+  }
+
+  private static BenchView bench(Workplace place) {
+    Words words = Words.of("bench", place.locale());
+    Numbers numbers = new Numbers(place.locale());
+    BenchPlace bench =
+        new BenchPlace(
+            place.work(),
+            place.ui(),
+            place.clock(),
+            words,
+            numbers,
+            place.tables().protocol(),
+            place.tables().outlines(),
+            place.tables().taxa(),
+            place.collection().animals(),
+            place.collection().trays(),
+            place.collection().readings(),
+            place.collection().people());
+    BenchView view = new BenchView(new BenchViewModel(bench), words, numbers, System::nanoTime);
+    view.fallingLine().motionProperty().bind(place.look().motionProperty());
+    return view;
   }
 }

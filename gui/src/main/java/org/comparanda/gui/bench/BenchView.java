@@ -1,13 +1,195 @@
 package org.comparanda.gui.bench;
 
+import java.util.List;
+import java.util.function.LongSupplier;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import org.comparanda.capture.FieldState;
+import org.comparanda.capture.NamedKey;
+import org.comparanda.gui.control.falling.FallingLine;
+import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
+import org.comparanda.tray.Tray;
 
-/** The Bench. */
+/**
+ * The Bench: at the left what to measure and the readings, at the right the sentence, the falling
+ * line, the drawer, and what follows; at the foot the call.
+ */
 public final class BenchView extends StackPane {
-  public BenchView(Words words) {
-    getStyleClass().add("screen");
-    getChildren().add(new Label(words.get("title")));
+  private static final double WIDE_EM = 76;
+
+  private final BenchViewModel bench;
+  private final Words words;
+  private final Text probe = new Text();
+  private final HeaderBar header;
+  private final ReadingsCard readings;
+  private final FallingCard falling;
+  private final StackPane upperLeft = new StackPane();
+  private final VBox page = new VBox();
+  private final ScrollPane scroll = new ScrollPane(page);
+  private final StackPane right = new StackPane();
+  private final VBox left;
+  private final CallBar call;
+  private final VBox answers;
+  private final Node outline;
+  private final Node state;
+
+  /**
+   * @param nanos a clock that only goes forward, for telling a caliper from a hand
+   */
+  public BenchView(BenchViewModel bench, Words words, Numbers numbers, LongSupplier nanos) {
+    this.bench = bench;
+    this.words = words;
+    getStyleClass().addAll("screen", "bench");
+    header = new HeaderBar(bench, words);
+    readings = new ReadingsCard(bench.readings(), words, numbers, nanos);
+    falling = new FallingCard(bench, words);
+    outline = new OutlineCard(bench, words);
+    state = new StateCard(bench.state(), words);
+    answers = answers(numbers);
+    left = new VBox(upperLeft, readings);
+    left.getStyleClass().add("bench-left");
+    VBox.setVgrow(upperLeft, Priority.ALWAYS);
+    call = new CallBar(bench, words);
+    page.getStyleClass().add("bench-page");
+    scroll.setFitToWidth(true);
+    scroll.setFitToHeight(true);
+    scroll.getStyleClass().add("plain-scroll");
+    getChildren().addAll(scroll, probe);
+    probe.setVisible(false);
+    probe.setManaged(false);
+    listen();
+    showLeft();
+    showRight();
+    arrange();
+  }
+
+  /** The falling line, whose motion can be switched off. */
+  public FallingLine fallingLine() {
+    return falling.line();
+  }
+
+  private VBox answers(Numbers numbers) {
+    HBox below = new HBox(new NearestCard(bench, words), new NextCard(bench, words, numbers));
+    below.getStyleClass().add("bench-below");
+    below.getChildren().forEach(card -> HBox.setHgrow(card, Priority.ALWAYS));
+    VBox all = new VBox(new AnswerCard(bench, words), falling, new DrawerCard(bench, words), below);
+    all.getStyleClass().add("bench-answers");
+    VBox.setVgrow(falling, Priority.ALWAYS);
+    return all;
+  }
+
+  private void listen() {
+    header.state().selectedProperty().addListener((o, was, is) -> showLeft());
+    bench
+        .boneProperty()
+        .addListener(
+            (o, was, is) -> {
+              boolean another = !was.map(b -> b.id()).equals(is.map(b -> b.id()));
+              if (another) {
+                header.state().setSelected(false);
+                focusReading();
+              }
+              showRight();
+              if (was.isPresent() != is.isPresent()) {
+                arrange();
+              }
+            });
+    bench.readings().fieldProperty().addListener((o, was, is) -> showQuestion(was, is));
+    addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+    widthProperty().addListener((o, was, is) -> arrange());
+    probe.fontProperty().addListener((o, was, is) -> arrange());
+  }
+
+  /** Side by side where there is room for both; large text stacks them and scrolls. */
+  private void arrange() {
+    boolean wide = getWidth() == 0 || getWidth() >= WIDE_EM * probe.getFont().getSize();
+    Pane middle = wide ? new HBox(left, right) : new VBox(left, right);
+    HBox.setHgrow(right, Priority.ALWAYS);
+    VBox.setVgrow(middle, Priority.ALWAYS);
+    middle.getStyleClass().add("bench-middle");
+    left.getStyleClass().removeAll("bench-left-wide");
+    if (wide) {
+      left.getStyleClass().add("bench-left-wide");
+    }
+    boolean open = bench.boneProperty().get().isPresent();
+    page.getChildren().setAll(header);
+    page.getChildren().addAll(open ? List.of(middle, call) : List.of(welcome()));
+  }
+
+  private void pressed(KeyEvent event) {
+    if (event.getCode() == KeyCode.H && event.isShortcutDown() && event.isShiftDown()) {
+      event.consume();
+      bench.readings().pressed(NamedKey.STOP);
+    } else if (event.getCode() == KeyCode.PAGE_DOWN) {
+      event.consume();
+      bench.step(1);
+    } else if (event.getCode() == KeyCode.PAGE_UP) {
+      event.consume();
+      bench.step(-1);
+    }
+  }
+
+  private void focusReading() {
+    Platform.runLater(() -> readings.field().requestFocus());
+  }
+
+  private void showLeft() {
+    upperLeft.getChildren().setAll(header.state().isSelected() ? state : outline);
+  }
+
+  private void showRight() {
+    if (bench.stopped()) {
+      right.getChildren().setAll(StopCard.aside(words));
+    } else {
+      right.getChildren().setAll(answers);
+    }
+  }
+
+  private StackPane welcome() {
+    Label title = new Label(words.get("empty.title"));
+    title.getStyleClass().add("answer");
+    Label what = new Label(words.get("empty.what"));
+    what.setWrapText(true);
+    what.setMinHeight(USE_PREF_SIZE);
+    FlowPane trays = new FlowPane();
+    trays.getStyleClass().add("welcome-trays");
+    for (Tray tray : bench.trays()) {
+      Button button = new Button(tray.name());
+      button.getStyleClass().setAll("tray-button");
+      button.setOnAction(event -> bench.choose(tray));
+      trays.getChildren().add(button);
+    }
+    VBox card = new VBox(title, what, trays);
+    card.setId("welcome");
+    card.getStyleClass().addAll("card", "stop-card");
+    StackPane place = new StackPane(card);
+    VBox.setVgrow(place, Priority.ALWAYS);
+    return place;
+  }
+
+  private void showQuestion(FieldState was, FieldState is) {
+    boolean asked = is.showing() == FieldState.Showing.STOP_QUESTION;
+    if (asked && was.showing() != FieldState.Showing.STOP_QUESTION) {
+      StackPane veil = new StackPane(StopCard.question(bench.readings(), words));
+      veil.getStyleClass().add("veil");
+      getChildren().setAll(scroll, probe, veil);
+      Platform.runLater(() -> veil.lookup("#stop-no").requestFocus());
+    } else if (!asked && getChildren().size() > 2) {
+      getChildren().setAll(scroll, probe);
+      focusReading();
+    }
   }
 }

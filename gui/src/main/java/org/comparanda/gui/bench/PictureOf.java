@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.comparanda.gui.control.falling.FallingPicture;
 import org.comparanda.gui.control.falling.FallingPicture.Column;
@@ -37,11 +38,19 @@ record PictureOf(List<TaxonName> shelf, Words words, Numbers numbers) {
     shelf = List.copyOf(shelf);
   }
 
-  /** The picture of a finding with readings. */
-  FallingPicture of(Finding finding) {
+  /**
+   * The picture of a finding with readings.
+   *
+   * @param hidden measurements whose number is not to be seen now (taken before, about to be taken
+   *     again)
+   */
+  FallingPicture of(Finding finding, Set<MeasurementCode> hidden) {
     List<Column> columns =
         finding.suggestion().measurements().stream()
-            .map(code -> column(code, finding.bone().values().get(code)))
+            .flatMap(
+                code ->
+                    Optional.ofNullable(finding.bone().values().get(code)).stream()
+                        .map(mm -> column(code, mm, hidden)))
             .toList();
     Map<TaxonName, List<AnimalPoint>> points = byTaxon(finding.points());
     List<TaxonName> drawer =
@@ -62,7 +71,7 @@ record PictureOf(List<TaxonName> shelf, Words words, Numbers numbers) {
     List<Column> columns =
         codes.stream()
             .filter(code -> animals.stream().anyMatch(a -> a.values().containsKey(code)))
-            .map(code -> new Column(code.value(), code.value(), Optional.empty()))
+            .map(code -> new Column(code.value(), code.value(), "", Optional.empty()))
             .toList();
     List<Row> rows =
         byTaxon(animals).entrySet().stream()
@@ -91,9 +100,9 @@ record PictureOf(List<TaxonName> shelf, Words words, Numbers numbers) {
         .toList();
   }
 
-  private Column column(MeasurementCode code, double mm) {
-    String heading = words.get("column", code.value(), numbers.fixed(mm, 2));
-    return new Column(code.value(), heading, Optional.of(mm));
+  private Column column(MeasurementCode code, double mm, Set<MeasurementCode> hidden) {
+    String under = hidden.contains(code) ? "" : words.get("mm", numbers.upTo(mm, 2));
+    return new Column(code.value(), code.value(), under, Optional.of(mm));
   }
 
   private Fit fit(TaxonFit fit) {

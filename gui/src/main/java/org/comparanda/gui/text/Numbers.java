@@ -28,4 +28,10 @@ public record Numbers(Locale locale) {
   public String chance(double value) {
     return value < 0.005 && value > 0 ? "< " + fixed(0.01, 2) : fixed(value, 2);
   }
+
+  /** A number written with a point, in the person's notation. */
+  public String written(String plain) {
+    char mark = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
+    return plain.replace('.', mark);
+  }
 }

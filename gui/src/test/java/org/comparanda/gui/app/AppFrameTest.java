@@ -39,6 +39,11 @@ class AppFrameTest {
   }
 
   @Test
+  void everyScreenOfTheDemoSaysThatItIsSimulated(FxRobot robot) {
+    assertEquals("simulated demo data", robot.lookup("#demo-note").queryLabeled().getText());
+  }
+
+  @Test
   void theThemeButtonChangesTheColours(FxRobot robot) {
     robot.clickOn("#theme");
     assertEquals(Theme.DARK, look.themeProperty().get());

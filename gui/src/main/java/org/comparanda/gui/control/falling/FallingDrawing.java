@@ -30,9 +30,14 @@ record FallingDrawing(Plan plan, Palette palette) {
     double from = plan.top() - 0.3 * text();
     pen.text(
         c.column().heading(),
-        new Xy(c.x(), 1.15 * text()),
+        new Xy(c.x(), 1.05 * text()),
         letters(text(), Lettering.Face.BOLD, Lettering.Anchor.START),
         palette.ink());
+    pen.text(
+        c.column().under(),
+        new Xy(c.x(), 2.2 * text()),
+        letters(0.88 * text(), Lettering.Face.PLAIN, Lettering.Anchor.START),
+        palette.accent());
     Axis axis = new Axis(c.column().key(), AxisScale.PLAIN, c.low(), c.high());
     int about = (int) Math.max(3, Math.min(6, c.width() / (3.6 * text())));
     for (double tick : Ticks.of(axis, about).labelled()) {
@@ -48,10 +53,10 @@ record FallingDrawing(Plan plan, Palette palette) {
 
   private void headings(Pen pen) {
     Lettering small = letters(0.88 * text(), Lettering.Face.PLAIN, Lettering.Anchor.START);
-    pen.text(plan.picture().shareHeading(), new Xy(bars(), 1.15 * text()), small, palette.muted());
+    pen.text(plan.picture().shareHeading(), new Xy(bars(), 1.05 * text()), small, palette.muted());
     pen.text(
         plan.picture().typicalHeading(),
-        new Xy(plan.width() - 0.4 * text(), 1.15 * text()),
+        new Xy(plan.width() - 0.4 * text(), 1.05 * text()),
         letters(0.88 * text(), Lettering.Face.PLAIN, Lettering.Anchor.END),
         palette.muted());
   }
@@ -107,7 +112,7 @@ record FallingDrawing(Plan plan, Palette palette) {
 
   private void numbers(RowPlace r, Fit fit, Pen pen) {
     double thick = 0.85 * text();
-    double wide = 5 * text();
+    double wide = 4 * text();
     double y = r.middle() - thick / 2;
     double there = r.presence();
     bar(pen, bars(), y, wide, thick, palette.hair().withAlpha(there));

@@ -29,10 +29,12 @@ public record FallingPicture(
    * One measurement.
    *
    * @param key code of the measurement
-   * @param heading code, and the reading where there is one
+   * @param heading over the column
+   * @param under second line of the heading: the reading as written; empty where it is not to be
+   *     seen
    * @param reading value of the bone in hand
    */
-  public record Column(String key, String heading, Optional<Double> reading) {}
+  public record Column(String key, String heading, String under, Optional<Double> reading) {}
 
   /**
    * One taxon.

@@ -21,7 +21,7 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
 
   /** Height above the rows, for the headings. */
   double top() {
-    return 2.6 * text;
+    return 3.7 * text;
   }
 
   /** Height under the rows, for the scale. */
@@ -36,13 +36,13 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
 
   /** Radius of a dot. */
   double dot() {
-    return (tall() ? 0.29 : 0.25) * text;
+    return Math.max(0.25 * text, Math.min(0.38 * text, 0.065 * rowHeight()));
   }
 
   /** Room from row to row. */
   double rowHeight() {
     int rows = Math.max(1, picture.rows().size());
-    return Math.max(leastRow(), Math.min(5.2 * text, (floor() - top()) / rows));
+    return Math.max(leastRow(), Math.min(8.5 * text, (floor() - top()) / rows));
   }
 
   /** Whether a row has room for two lines of text. */
@@ -57,7 +57,7 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
 
   /** Width that shows every name and a readable strip of each column. */
   double leastWidth() {
-    return names() + numbers() + picture.columns().size() * 6.5 * text;
+    return names() + numbers() + picture.columns().size() * 4.9 * text;
   }
 
   /** Width of the names with their notes. */
@@ -68,12 +68,12 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
       double note = measure.of(row.note(), noteLettering());
       widest = Math.max(widest, tall() ? Math.max(name, note) : name + text + note);
     }
-    return widest + 1.6 * text;
+    return widest + 1.3 * text;
   }
 
   /** Width of bars and numbers. */
   double numbers() {
-    return 12.5 * text;
+    return 14.6 * text;
   }
 
   Lettering nameLettering() {
@@ -90,7 +90,7 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
     Map<String, ColumnPlace> columns = new LinkedHashMap<>();
     double room = Math.max(1, width - names() - numbers());
     double each = room / Math.max(1, picture.columns().size());
-    double gap = 1.5 * text;
+    double gap = 1.1 * text;
     int i = 0;
     for (Column column : picture.columns()) {
       columns.put(column.key(), column(column, names() + i * each, Math.max(1, each - gap)));

@@ -68,7 +68,7 @@ class FrameTest {
   private static Plan plan(List<String> names, String... columns) {
     List<Column> measured = new ArrayList<>();
     for (String column : columns) {
-      measured.add(new Column(column, column + " 31 mm", Optional.of(31.0)));
+      measured.add(new Column(column, column, "31 mm", Optional.of(31.0)));
     }
     List<Row> rows = new ArrayList<>();
     for (String name : names) {

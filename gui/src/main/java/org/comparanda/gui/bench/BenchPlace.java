@@ -1,0 +1,38 @@
+package org.comparanda.gui.bench;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.concurrent.Executor;
+import org.comparanda.gui.text.Numbers;
+import org.comparanda.gui.text.Words;
+import org.comparanda.measurement.Outline;
+import org.comparanda.measurement.People;
+import org.comparanda.measurement.Protocol;
+import org.comparanda.measurement.ReadingLog;
+import org.comparanda.reference.ReferenceAnimals;
+import org.comparanda.taxon.TaxonTree;
+import org.comparanda.tray.Trays;
+
+/**
+ * What the Bench works with.
+ *
+ * @param work runs what takes long
+ * @param ui runs what touches properties; both may run at once, in a test
+ */
+public record BenchPlace(
+    Executor work,
+    Executor ui,
+    Clock clock,
+    Words words,
+    Numbers numbers,
+    Protocol protocol,
+    List<Outline> outlines,
+    TaxonTree tree,
+    ReferenceAnimals animals,
+    Trays trays,
+    ReadingLog readings,
+    People people) {
+  public BenchPlace {
+    outlines = List.copyOf(outlines);
+  }
+}

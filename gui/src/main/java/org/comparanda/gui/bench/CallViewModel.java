@@ -1,0 +1,146 @@
+package org.comparanda.gui.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import org.comparanda.measurement.BoneId;
+import org.comparanda.measurement.PersonId;
+import org.comparanda.suggestion.Suggestion;
+import org.comparanda.taxon.TaxonName;
+import org.comparanda.tray.Call;
+import org.comparanda.tray.Qualifier;
+
+/**
+ * The call: a named person's determination. Nothing of it is filled in by the suggestion; its
+ * candidates only stand first among the names to choose from.
+ */
+public final class CallViewModel {
+  private final BenchPlace place;
+  private final Supplier<PersonId> person;
+  private final ObjectProperty<Qualifier> qualifier = new SimpleObjectProperty<>(Qualifier.NONE);
+  private final StringProperty taxon = new SimpleStringProperty("");
+  private final StringProperty basis = new SimpleStringProperty("");
+  private final StringProperty recorded = new SimpleStringProperty("");
+  private final ObservableList<String> names = FXCollections.observableArrayList();
+  private final ObservableList<String> bases = FXCollections.observableArrayList();
+  private Optional<BoneId> bone = Optional.empty();
+  private boolean sawSuggestion;
+
+  CallViewModel(BenchPlace place, Supplier<PersonId> person) {
+    this.place = place;
+    this.person = person;
+  }
+
+  public ObjectProperty<Qualifier> qualifierProperty() {
+    return qualifier;
+  }
+
+  /** Name of the taxon as chosen or typed. */
+  public StringProperty taxonProperty() {
+    return taxon;
+  }
+
+  /** What the call rests on. */
+  public StringProperty basisProperty() {
+    return basis;
+  }
+
+  /** What was recorded last for this bone, or why nothing was; empty at first. */
+  public StringProperty recordedProperty() {
+    return recorded;
+  }
+
+  /** Names to choose from. */
+  public ObservableList<String> names() {
+    return names;
+  }
+
+  /** Grounds to choose from. */
+  public ObservableList<String> bases() {
+    return bases;
+  }
+
+  void open(BoneId next) {
+    bone = Optional.of(next);
+    sawSuggestion = false;
+    qualifier.set(Qualifier.NONE);
+    taxon.set("");
+    basis.set("");
+    offer(Optional.empty());
+    List<Call> calls = place.trays().callsOn(next);
+    recorded.set(calls.isEmpty() ? "" : said(calls.get(calls.size() - 1)));
+  }
+
+  void close() {
+    bone = Optional.empty();
+    offer(Optional.empty());
+    recorded.set("");
+  }
+
+  /** Puts the names and animals of a suggestion first. */
+  void offer(Optional<Suggestion> suggestion) {
+    sawSuggestion = sawSuggestion || suggestion.filter(s -> !s.taxa().isEmpty()).isPresent();
+    Set<String> offered = new LinkedHashSet<>();
+    suggestion.ifPresent(s -> s.candidates().forEach(name -> offered.add(name.value())));
+    place.tree().taxa().forEach(t -> offered.add(t.name().value()));
+    String kept = taxon.get();
+    names.setAll(offered);
+    taxon.set(kept);
+    List<String> grounds = new ArrayList<>();
+    suggestion.ifPresent(
+        s ->
+            s.nearest()
+                .forEach(n -> grounds.add(place.words().get("basis.beside", n.animal().value()))));
+    grounds.add(place.words().get("basis.eye"));
+    grounds.add(place.words().get("basis.numbers"));
+    String keptBasis = basis.get();
+    bases.setAll(grounds);
+    basis.set(keptBasis);
+  }
+
+  /** Records the call; says what was recorded, or what is missing. */
+  public void record() {
+    if (bone.isEmpty()) {
+      return;
+    }
+    if (taxon.get().isBlank()) {
+      recorded.set(place.words().get("call.notaxon"));
+      return;
+    }
+    Call call =
+        new Call(
+            0,
+            bone.get(),
+            new TaxonName(taxon.get().strip()),
+            qualifier.get(),
+            person.get(),
+            place.clock().instant(),
+            basis.get().strip(),
+            sawSuggestion);
+    recorded.set(said(place.trays().record(call)));
+  }
+
+  private String said(Call call) {
+    return place
+        .words()
+        .get("call.recorded", Written.name(call.taxon(), call.qualifier()), who(call.person()));
+  }
+
+  private String who(PersonId id) {
+    return place
+        .people()
+        .person(id)
+        .map(p -> p.name())
+        .filter(name -> !name.isBlank())
+        .orElse(id.value());
+  }
+}

@@ -1,0 +1,93 @@
+package org.comparanda.gui.bench;
+
+import java.util.Optional;
+import javafx.scene.control.Label;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.outline.BoneDrawing;
+import org.comparanda.gui.control.outline.BoneSketch;
+import org.comparanda.gui.text.Words;
+import org.comparanda.measurement.Measurement;
+
+/** What to measure now: drawing with jaws, code, definition, common mistakes. */
+final class OutlineCard extends BorderPane {
+  private final BenchViewModel bench;
+  private final Words words;
+  private final Label code = new Label();
+  private final Label name = new Label();
+  private final Label definition = wrapped("definition");
+  private final Label mistakes = wrapped("note");
+  private final Label caption = wrapped("note");
+  private final BoneDrawing drawing = new BoneDrawing();
+  private final VBox explained = new VBox(definition, mistakes);
+
+  OutlineCard(BenchViewModel bench, Words words) {
+    this.bench = bench;
+    this.words = words;
+    getStyleClass().addAll("card", "outline-card");
+    code.getStyleClass().add("title");
+    code.setMinWidth(USE_PREF_SIZE);
+    name.getStyleClass().add("title");
+    name.setWrapText(true);
+    HBox.setHgrow(name, Priority.ALWAYS);
+    explained.getStyleClass().add("explained");
+    HBox title = new HBox(code, name);
+    title.getStyleClass().add("outline-title");
+    setTop(title);
+    setCenter(drawing);
+    setBottom(caption);
+    bench.readings().currentProperty().addListener((o, was, is) -> show());
+    bench.readings().fieldProperty().addListener((o, was, is) -> drawOnly());
+    bench.boneProperty().addListener((o, was, is) -> show());
+    bench.definitionLargeProperty().addListener((o, was, is) -> size());
+    show();
+  }
+
+  private void show() {
+    Optional<Measurement> now = bench.readings().currentProperty().get();
+    code.setText(now.map(m -> m.code().value()).orElse(""));
+    name.setText(
+        now.map(Measurement::name)
+            .orElse(bench.boneProperty().get().isPresent() ? words.get("nothing.due") : ""));
+    definition.setText(now.map(Measurement::definition).orElse(""));
+    mistakes.setText(
+        now.filter(m -> !m.mistakes().isEmpty())
+            .map(m -> words.get("mistakes", String.join(" ", m.mistakes())))
+            .orElse(""));
+    drawOnly();
+    size();
+  }
+
+  private void drawOnly() {
+    Optional<BoneSketch> sketch = bench.sketch();
+    drawing.sketchProperty().set(sketch);
+    caption.setText(sketch.map(BoneSketch::caption).orElse(""));
+    boolean wide = sketch.filter(s -> s.box().width() > 0.8 * s.box().height()).isPresent();
+    setRight(null);
+    setBottom(null);
+    if (wide) {
+      setBottom(new VBox(caption, explained));
+    } else {
+      setRight(explained);
+      setBottom(caption);
+    }
+  }
+
+  private void size() {
+    definition.getStyleClass().removeAll("definition-large");
+    if (bench.definitionLargeProperty().get()) {
+      definition.getStyleClass().add("definition-large");
+    }
+  }
+
+  private static Label wrapped(String style) {
+    Label label = new Label();
+    label.setWrapText(true);
+    label.setMinHeight(USE_PREF_SIZE);
+    label.getStyleClass().add(style);
+    HBox.setHgrow(label, Priority.ALWAYS);
+    return label;
+  }
+}

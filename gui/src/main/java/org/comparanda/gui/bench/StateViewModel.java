@@ -1,0 +1,124 @@
+package org.comparanda.gui.bench;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableSet;
+import javafx.collections.SetChangeListener;
+import org.comparanda.bone.BoneState;
+import org.comparanda.bone.Element;
+import org.comparanda.bone.Flag;
+import org.comparanda.bone.Fusion;
+import org.comparanda.bone.Portion;
+import org.comparanda.bone.Side;
+import org.comparanda.measurement.Protocol;
+import org.comparanda.tray.TrayBone;
+
+/** State of the bone in hand, recorded before it is measured; every change is stored at once. */
+public final class StateViewModel {
+  private final Protocol protocol;
+  private final Consumer<TrayBone> save;
+  private final ObjectProperty<Optional<Element>> element =
+      new SimpleObjectProperty<>(Optional.empty());
+  private final ObjectProperty<Side> side = new SimpleObjectProperty<>(Side.NOT_KNOWN);
+  private final ObjectProperty<Portion> portion = new SimpleObjectProperty<>(Portion.WHOLE);
+  private final ObjectProperty<Fusion> proximal = new SimpleObjectProperty<>(Fusion.CANT_SEE);
+  private final ObjectProperty<Fusion> distal = new SimpleObjectProperty<>(Fusion.CANT_SEE);
+  private final ObservableSet<Flag> flags = FXCollections.observableSet(EnumSet.noneOf(Flag.class));
+  private Optional<TrayBone> bone = Optional.empty();
+  private boolean showing;
+
+  StateViewModel(Protocol protocol, Consumer<TrayBone> save) {
+    this.protocol = protocol;
+    this.save = save;
+    element.addListener((o, was, is) -> changed());
+    side.addListener((o, was, is) -> changed());
+    portion.addListener((o, was, is) -> changed());
+    proximal.addListener((o, was, is) -> changed());
+    distal.addListener((o, was, is) -> changed());
+    flags.addListener((SetChangeListener<Flag>) change -> changed());
+  }
+
+  /** Elements that have measurements first, then the rest of the list. */
+  public List<Element> elements() {
+    return protocol.elements().stream()
+        .sorted(java.util.Comparator.comparing(e -> protocol.of(e.key()).isEmpty()))
+        .toList();
+  }
+
+  public ObjectProperty<Optional<Element>> elementProperty() {
+    return element;
+  }
+
+  public ObjectProperty<Side> sideProperty() {
+    return side;
+  }
+
+  public ObjectProperty<Portion> portionProperty() {
+    return portion;
+  }
+
+  /** Fusion of the upper end. */
+  public ObjectProperty<Fusion> proximalProperty() {
+    return proximal;
+  }
+
+  /** Fusion of the lower end. */
+  public ObjectProperty<Fusion> distalProperty() {
+    return distal;
+  }
+
+  /** What happened to the bone. */
+  public ObservableSet<Flag> flags() {
+    return flags;
+  }
+
+  /** Sets or takes away one flag. */
+  public void toggle(Flag flag) {
+    if (!flags.remove(flag)) {
+      flags.add(flag);
+    }
+  }
+
+  void show(TrayBone next) {
+    showing = true;
+    bone = Optional.of(next);
+    element.set(protocol.element(next.element()));
+    side.set(next.side());
+    portion.set(next.portion());
+    proximal.set(next.state().proximal());
+    distal.set(next.state().distal());
+    flags.clear();
+    flags.addAll(next.state().flags());
+    showing = false;
+  }
+
+  private void changed() {
+    if (!showing) {
+      bone.map(this::asSet).ifPresent(this::store);
+    }
+  }
+
+  private void store(TrayBone now) {
+    bone = Optional.of(now);
+    save.accept(now);
+  }
+
+  private TrayBone asSet(TrayBone b) {
+    return new TrayBone(
+        b.id(),
+        b.tray(),
+        b.animal(),
+        element.get().map(Element::key).orElse(b.element()),
+        side.get(),
+        portion.get(),
+        new BoneState(proximal.get(), distal.get(), Set.copyOf(flags)),
+        b.standing(),
+        b.remarks());
+  }
+}
