@@ -39,11 +39,11 @@ public final class Desktop extends Application {
   private void open(Stage stage, Words words, Locale locale, ExecutorService background) {
     Clock clock = Clock.systemUTC();
     Look look = new Look();
-    Collection opened = DemoRoom.open(dataFolder(), clock);
+    ReferenceTables tables = ReferenceTables.shipped();
+    Collection opened = DemoRoom.open(dataFolder(), tables, clock);
     collection = opened;
     Workplace place =
-        new Workplace(
-            background, Platform::runLater, locale, clock, look, ReferenceTables.shipped(), opened);
+        new Workplace(background, Platform::runLater, locale, clock, look, tables, opened);
     AppFrame frame = new AppFrame(Screens.of(place), look, words);
     stage.setTitle(words.get("window.title"));
     stage.setScene(frame.scene(WIDTH, HEIGHT));
