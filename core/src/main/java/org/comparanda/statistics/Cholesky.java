@@ -49,8 +49,8 @@ public final class Cholesky {
       }
     }
     var decomposition = DecompositionFactory_DDRM.chol(p, true);
-    boolean done = decomposition.decompose(scaled);
-    DMatrixRMaj factor = done ? decomposition.getT(new DMatrixRMaj(p, p)) : scaled;
+    boolean done = p == 0 || decomposition.decompose(scaled);
+    DMatrixRMaj factor = done && p > 0 ? decomposition.getT(new DMatrixRMaj(p, p)) : scaled;
     for (int i = 0; i < p; i++) {
       if (!done || factor.get(i, i) * factor.get(i, i) < LEAST_OWN_VARIANCE) {
         return Outcome.none(

@@ -3,6 +3,7 @@ package org.comparanda.statistics.discriminant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 /**
@@ -138,6 +139,13 @@ public final class GroupedRows {
     List<Row> alone =
         IntStream.range(0, rows()).mapToObj(i -> new Row(group(i), i, rows.get(i).values)).toList();
     return new GroupedRows(columns, groups, alone, sides);
+  }
+
+  /** Every row and side pair by the same linear map to so many columns. */
+  GroupedRows mapped(int newColumns, UnaryOperator<double[]> map) {
+    List<Row> turned =
+        rows.stream().map(r -> new Row(r.group, r.unit, map.apply(r.values))).toList();
+    return new GroupedRows(newColumns, groups, turned, sides.mapped(newColumns, map));
   }
 
   private GroupedRows where(IntPredicate keep, SidePairs pairs) {

@@ -2,6 +2,7 @@ package org.comparanda.statistics.discriminant;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.comparanda.statistics.SymmetricMatrix;
 
 /**
@@ -87,5 +88,10 @@ public final class SidePairs {
 
   public SidePairs withoutUnit(int unit) {
     return new SidePairs(columns, pairs.stream().filter(p -> p.unit != unit).toList());
+  }
+
+  SidePairs mapped(int newColumns, UnaryOperator<double[]> map) {
+    return new SidePairs(
+        newColumns, pairs.stream().map(p -> new Pair(p.unit, map.apply(p.difference))).toList());
   }
 }

@@ -139,7 +139,7 @@ class HandbookFactsTest {
     return value(GroupDistances.of(GroupMoments.of(rows)));
   }
 
-  private static GroupedRows logs(GroupedRows rows) {
+  static GroupedRows logs(GroupedRows rows) {
     GroupedRows.Builder builder = GroupedRows.builder(rows.columns(), rows.groups());
     for (int i = 0; i < rows.rows(); i++) {
       double[] x = rows.row(i);
