@@ -103,6 +103,7 @@ final class Bench {
     List<TaxonFit> fits = judgement.fits();
     Fit fit = judgement.fit();
     int animals = fit.moments().rows();
+    CalibratedList calibrated = CalibratedList.of(fit.sample(), question, fits, rules.thresholds());
     return new Suggestion(
         bone.id(),
         bone.element(),
@@ -116,8 +117,8 @@ final class Bench {
         fits,
         ladder.groups(fits),
         verdict.taxa(),
-        List.of(),
-        "",
+        calibrated.taxa(),
+        calibrated.label(),
         ladder.proposal(verdict),
         new DrawerList(fit.sample(), fit.unit(), judgement.distances(), values, rules).of(fits),
         NearestList.of(fit.sample(), fit.unit(), values),

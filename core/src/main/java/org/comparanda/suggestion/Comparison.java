@@ -160,6 +160,6 @@ public final class Comparison {
         set.codes().isEmpty()
             ? "none: nothing was measured"
             : sample(set.element(), set.codes()).choice().reason();
-    return TrialReport.of(runs.of(set), method, rules.priors().name());
+    return TrialReport.of(runs.of(set), method, rules, codes -> sample(set.element(), codes));
   }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.Proportion;
@@ -18,13 +20,17 @@ final class TrialReport {
 
   private TrialReport() {}
 
-  static Trial of(TrialRun run, String method, String priors) {
+  static Trial of(
+      TrialRun run,
+      String method,
+      ComparisonRules rules,
+      Function<List<MeasurementCode>, Sample> samples) {
     List<HeldOut> animals = run.animals();
     return new Trial(
         run.element().element(),
         run.set(),
         method,
-        priors,
+        rules.priors().name(),
         (int) animals.stream().map(r -> r.offered().unit()).distinct().count(),
         TrialRun.hits(animals),
         taxa(animals),
@@ -33,7 +39,7 @@ final class TrialReport {
         TrialRun.hits(run.bones()),
         score(animals, (shares, group) -> Math.log(Math.max(SMALLEST_SHARE, shares.of(group)))),
         score(animals, TrialReport::brier),
-        Outcome.none("No calibrated list was made.", "Ask for it."));
+        CalibratedList.quality(animals, samples, rules.thresholds()));
   }
 
   private static TrialRow row(TrialRun run, HeldOut row) {
