@@ -3,6 +3,8 @@ package org.comparanda.cli;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -24,10 +26,14 @@ import picocli.CommandLine.Command;
       "The forms of tables and JSON stand in docs/formats.md."
     })
 public final class Comparanda {
+  /** Held here, since the level of a logger that nobody holds is forgotten. */
+  private static final Logger SCHEMA_STEPS = Logger.getLogger("org.flywaydb");
+
   private Comparanda() {}
 
   /** Runs one command and ends with its exit code. */
   public static void main(String[] words) {
+    SCHEMA_STEPS.setLevel(Level.WARNING);
     PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     int code = run(new Terminal(out, err, Clock.systemUTC()), words);

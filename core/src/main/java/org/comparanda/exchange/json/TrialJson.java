@@ -2,6 +2,7 @@ package org.comparanda.exchange.json;
 
 import java.io.IOException;
 import java.io.Writer;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.comparanda.statistics.Proportion;
@@ -119,7 +120,7 @@ public final class TrialJson {
     for (TrialRow row : trial.rows()) {
       json.object()
           .text("animal", row.animal())
-          .text("side", row.side())
+          .text("side", row.side().name().toLowerCase(Locale.ROOT).replace('_', ' '))
           .text("taxon", row.taxon());
       Optional<TaxonName> suggested = row.suggested();
       if (suggested.isPresent()) {
