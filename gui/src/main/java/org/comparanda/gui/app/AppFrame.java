@@ -35,6 +35,11 @@ public final class AppFrame extends BorderPane {
     rail.mark(screen);
   }
 
+  /** Opens the screen with that key, if there is one. */
+  public void open(String key) {
+    screens.stream().filter(s -> s.key().equals(key)).findFirst().ifPresent(this::open);
+  }
+
   /**
    * A dressed scene of this frame with its keys: Ctrl+1 … for the screens, Ctrl + and − for text.
    */

@@ -5,6 +5,9 @@ import java.util.Optional;
 import org.comparanda.gui.bench.BenchPlace;
 import org.comparanda.gui.bench.BenchView;
 import org.comparanda.gui.bench.BenchViewModel;
+import org.comparanda.gui.shelf.ShelfRoom;
+import org.comparanda.gui.shelf.ShelfView;
+import org.comparanda.gui.shelf.ShelfViewModel;
 import org.comparanda.gui.sizedesk.Room;
 import org.comparanda.gui.sizedesk.SizeDeskView;
 import org.comparanda.gui.sizedesk.SizeDeskViewModel;
@@ -18,13 +21,29 @@ public final class Screens {
 
   /** All screens that exist. */
   public static List<Screen> of(Workplace place) {
+    Words shelfWords = Words.of("shelf", place.locale());
+    ShelfViewModel shelf =
+        new ShelfViewModel(
+            new ShelfRoom(
+                place.collection().animals(),
+                place.tables().protocol(),
+                place.tables().taxa(),
+                shelfWords,
+                place.locale()),
+            place.work(),
+            place.ui());
     return List.of(
-        new Screen("bench", () -> bench(place)), new Screen("sizedesk", () -> sizeDesk(place)));
+        new Screen("bench", () -> bench(place)),
+        new Screen("shelf", () -> new ShelfView(shelf, shelfWords, note(place), new OpenDialog())),
+        new Screen("sizedesk", () -> sizeDesk(place, shelf)));
   }
 
-  private static SizeDeskView sizeDesk(Workplace place) {
+  private static String note(Workplace place) {
+    return Words.of("app", place.locale()).get("demo.note");
+  }
+
+  private static SizeDeskView sizeDesk(Workplace place, ShelfViewModel shelf) {
     Words words = Words.of("sizedesk", place.locale());
-    String note = Words.of("app", place.locale()).get("demo.note");
     Room room =
         new Room(
             () -> place.collection().animals().shelf(),
@@ -35,7 +54,15 @@ public final class Screens {
             words.get("demo.sentence"),
             version());
     SizeDeskViewModel model = new SizeDeskViewModel(room, place.work(), place.ui());
-    return new SizeDeskView(model, words, note, new SaveDialog(), animal -> {});
+    SizeDeskView view = new SizeDeskView(model, words, note(place), new SaveDialog());
+    view.setOnAnimal(
+        animal -> {
+          shelf.open(animal);
+          if (view.getScene().getRoot() instanceof AppFrame frame) {
+            frame.open("shelf");
+          }
+        });
+    return view;
   }
 
   /** As the jar says it; a program run from loose classes has none. */

@@ -22,20 +22,15 @@ public final class SizeDeskView extends BorderPane {
   private final StackPane page = new StackPane();
   private final ToggleGroup pages = new ToggleGroup();
   private final VBox cautions = new VBox();
+  private Consumer<AnimalId> onAnimal = id -> {};
 
   /**
    * Builds the view; it looks at the shelf each time it comes into the window.
    *
    * @param note what is said under the title (simulated demo data), may be empty
    * @param files asks where a file goes
-   * @param openAnimal opens an animal's page on the shelf
    */
-  public SizeDeskView(
-      SizeDeskViewModel model,
-      Words words,
-      String note,
-      FilePlace files,
-      Consumer<AnimalId> openAnimal) {
+  public SizeDeskView(SizeDeskViewModel model, Words words, String note, FilePlace files) {
     this.words = words;
     getStyleClass().addAll("screen", "size-desk");
     getStylesheets()
@@ -45,7 +40,7 @@ public final class SizeDeskView extends BorderPane {
     AskPanel ask = new AskPanel(model, words);
     setTop(header(note));
     setLeft(ask);
-    VBox card = new VBox(tabs(model, files, openAnimal), page);
+    VBox card = new VBox(tabs(model, files), page);
     card.getStyleClass().addAll("card", "pages");
     VBox.setVgrow(page, Priority.ALWAYS);
     VBox right = new VBox(answer(model), card);
@@ -59,6 +54,11 @@ public final class SizeDeskView extends BorderPane {
                 model.refresh();
               }
             });
+  }
+
+  /** What happens when a point of the plot is clicked: its animal is handed over. */
+  public void setOnAnimal(Consumer<AnimalId> action) {
+    onAnimal = action;
   }
 
   private HBox header(String note) {
@@ -108,8 +108,8 @@ public final class SizeDeskView extends BorderPane {
     return label;
   }
 
-  private HBox tabs(SizeDeskViewModel model, FilePlace files, Consumer<AnimalId> openAnimal) {
-    PlotPage plot = new PlotPage(model, words, files, openAnimal);
+  private HBox tabs(SizeDeskViewModel model, FilePlace files) {
+    PlotPage plot = new PlotPage(model, words, files, id -> onAnimal.accept(id));
     ToggleButton first = tab("plot", plot);
     HBox tools = plot.tools();
     tools.visibleProperty().bind(first.selectedProperty());

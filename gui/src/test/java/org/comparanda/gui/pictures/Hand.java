@@ -1,5 +1,6 @@
 package org.comparanda.gui.pictures;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Predicate;
 import javafx.event.ActionEvent;
@@ -7,10 +8,12 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.CheckBoxTreeItem;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.TreeItem;
 import javafx.scene.control.TreeView;
+import org.comparanda.gui.shelf.ShelfView;
 
 /** Does with a screen what a person's hand would do, at once and without waiting. */
 final class Hand {
@@ -60,6 +63,16 @@ final class Hand {
       box.setSelected(false);
     }
     item.getChildren().forEach(child -> untick(child, entry));
+  }
+
+  /** Selects a row of a table. */
+  void select(String table, int row) {
+    find(table, TableView.class).getSelectionModel().select(row);
+  }
+
+  /** Hands a table to the Shelf as its dialog would. */
+  void importTable(Path table) {
+    find("shelf-screen", ShelfView.class).importTable(table);
   }
 
   private <T extends Node> T find(String id, Class<T> kind) {

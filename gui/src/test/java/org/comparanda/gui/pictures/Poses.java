@@ -1,5 +1,9 @@
 package org.comparanda.gui.pictures;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Scene;
 
@@ -9,9 +13,34 @@ final class Poses {
 
   static List<Pose> all() {
     return List.of(
+        new Pose("shelf", "animal", Poses::animal),
+        new Pose("shelf", "import-refused", Poses::importRefused),
         new Pose("sizedesk", "slender-snout", Poses::slenderSnout),
         new Pose("sizedesk", "diagnostics", Poses::diagnostics),
         new Pose("sizedesk", "methods", Poses::methods));
+  }
+
+  private static void animal(Scene scene) {
+    new Hand(scene).select("animals", 3);
+  }
+
+  /** A table with a letter in a number, an unknown element, and an animal that is there already. */
+  private static void importRefused(Scene scene) {
+    try {
+      Path table = Files.createTempDirectory("pictures").resolve("new-skeletons.csv");
+      Files.writeString(
+          table,
+          """
+          animal,taxon,element,side,drawer,GL [mm],SD [mm],Bd [mm]
+          HB-0901,Ovis aries,humerus,left,C 5,15o.2,15.1,31.0
+          HB-0902,Ovis aries,humerus,links,C 5,152.6,15.4,31.6
+          HB-0101,Ovis aries,femur,left,C 5,171.0,15.9,35.4
+          HB-0903,Ovis ariez,wing,left,C 5,149.7,14.8,30.1
+          """);
+      new Hand(scene).importTable(table);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** A gharial of the shelf, recorded as 3.66 m long, put on the line of broad-snouted jaws. */

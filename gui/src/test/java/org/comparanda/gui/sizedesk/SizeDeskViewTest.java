@@ -44,8 +44,8 @@ class SizeDeskViewTest {
             model,
             Words.of("sizedesk", Locale.ENGLISH),
             "invented",
-            name -> place.map(folder -> folder.resolve(name)),
-            opened::add);
+            name -> place.map(folder -> folder.resolve(name)));
+    view.setOnAnimal(opened::add);
     StackPane dressed = new StackPane(view);
     dressed.getStylesheets().add("/org/comparanda/gui/app/light.css");
     stage.setScene(new Scene(dressed, 1234, 768));

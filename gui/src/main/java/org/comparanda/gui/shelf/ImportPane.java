@@ -1,0 +1,94 @@
+package org.comparanda.gui.shelf;
+
+import java.util.function.Function;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import org.comparanda.exchange.table.TableProblem;
+import org.comparanda.gui.shelf.ImportState.Stage;
+import org.comparanda.gui.text.Words;
+
+/** An import: what is wrong with the table, all of it, or the button that adds it. */
+final class ImportPane extends VBox {
+  private final Words words;
+  private final Label sentence = new Label();
+  private final TableView<TableProblem> problems = new TableView<>();
+  private final Button add = new Button();
+  private final Button leave = new Button();
+
+  ImportPane(ShelfViewModel model, Words words) {
+    this.words = words;
+    setId("import");
+    getStyleClass().addAll("card", "import");
+    sentence.setId("import-sentence");
+    sentence.getStyleClass().add("answer");
+    sentence.setWrapText(true);
+    sentence.setMinHeight(USE_PREF_SIZE);
+    problems.setId("problems");
+    column("row", 60, p -> p.row().map(String::valueOf).orElse(""));
+    column("column", 130, p -> p.column().orElse(""));
+    column("value", 150, p -> p.value().orElse(""));
+    column("message", 330, TableProblem::message);
+    column("remedy", 400, TableProblem::remedy);
+    problems.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    add.setId("import-add");
+    add.getStyleClass().setAll("button", "record");
+    add.setOnAction(event -> model.addSound());
+    leave.setId("import-leave");
+    leave.setOnAction(event -> model.leaveImport());
+    HBox buttons = new HBox(add, leave);
+    buttons.getStyleClass().add("buttons");
+    VBox.setVgrow(problems, Priority.ALWAYS);
+    getChildren().addAll(sentence, problems, buttons);
+    model.importProperty().addListener((o, was, is) -> show(is));
+    show(model.importProperty().get());
+  }
+
+  private void show(ImportState state) {
+    boolean none = state.stage() == Stage.NONE;
+    setVisible(!none);
+    setManaged(!none);
+    sentence.setText(state.sentence());
+    problems.getItems().setAll(state.problems());
+    problems.setVisible(state.stage() == Stage.REFUSED);
+    add.setText(words.get("import.add"));
+    add.setVisible(state.stage() == Stage.SOUND);
+    add.setManaged(add.isVisible());
+    leave.setText(words.get(state.stage() == Stage.SOUND ? "import.leave" : "import.close"));
+    leave.setDisable(state.stage() == Stage.READING);
+  }
+
+  private void column(String key, double width, Function<TableProblem, String> text) {
+    TableColumn<TableProblem, String> column = new TableColumn<>(words.get("problem." + key));
+    column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
+    column.setCellFactory(c -> new Wrapped());
+    column.setPrefWidth(width);
+    column.setSortable(false);
+    problems.getColumns().add(column);
+  }
+
+  /** Long sentences are read whole, not cut off. */
+  private static final class Wrapped extends TableCell<TableProblem, String> {
+    private final Text text = new Text();
+
+    Wrapped() {
+      text.wrappingWidthProperty().bind(widthProperty().subtract(18));
+      text.getStyleClass().add("cell-text");
+      setPrefHeight(USE_COMPUTED_SIZE);
+    }
+
+    @Override
+    protected void updateItem(String item, boolean empty) {
+      super.updateItem(item, empty);
+      text.setText(empty ? "" : item);
+      setGraphic(text);
+    }
+  }
+}

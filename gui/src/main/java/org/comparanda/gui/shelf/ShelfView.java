@@ -1,0 +1,177 @@
+package org.comparanda.gui.shelf;
+
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.comparanda.gui.shelf.ImportState.Stage;
+import org.comparanda.gui.text.Words;
+import org.comparanda.reference.Animal;
+import org.comparanda.taxon.TaxonName;
+
+/** The Shelf: the animals at the left, the stock and the open animal's card at the right. */
+public final class ShelfView extends BorderPane {
+  private final ShelfViewModel model;
+  private final Words words;
+  private final TableView<Animal> table = new TableView<>();
+
+  /**
+   * Builds the view; it looks at the collection each time it comes into the window.
+   *
+   * @param note what is said beside the title (simulated demo data), may be empty
+   * @param files asks which table is to be imported
+   */
+  public ShelfView(ShelfViewModel model, Words words, String note, Supplier<Optional<Path>> files) {
+    this.model = model;
+    this.words = words;
+    setId("shelf-screen");
+    getStyleClass().addAll("screen", "shelf");
+    getStylesheets()
+        .add(Objects.requireNonNull(ShelfView.class.getResource("shelf.css")).toExternalForm());
+    setTop(header(note, files));
+    HBox open = new HBox(animals(), right());
+    open.getStyleClass().add("halves");
+    ImportPane intake = new ImportPane(model, words);
+    open.visibleProperty().bind(model.importProperty().map(state -> state.stage() == Stage.NONE));
+    setCenter(new StackPane(open, intake));
+    parentProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (is != null) {
+                model.refresh();
+              }
+            });
+  }
+
+  /** Tries a table, as the button does after its dialog. */
+  public void importTable(Path table) {
+    model.tryImport(table);
+  }
+
+  private HBox header(String note, Supplier<Optional<Path>> files) {
+    Label title = new Label(words.get("title"));
+    title.getStyleClass().add("title");
+    Label says = new Label(note);
+    says.getStyleClass().add("note");
+    Region spring = new Region();
+    HBox.setHgrow(spring, Priority.ALWAYS);
+    Button load = new Button(words.get("import"));
+    load.setId("import-table");
+    load.setOnAction(event -> files.get().ifPresent(this::importTable));
+    HBox header = new HBox(title, says, spring, load);
+    header.getStyleClass().add("header");
+    return header;
+  }
+
+  private VBox animals() {
+    TextField search = new TextField();
+    search.setId("search");
+    search.setPromptText(words.get("search"));
+    search.textProperty().addListener((o, was, is) -> model.filterText(is));
+    HBox.setHgrow(search, Priority.ALWAYS);
+    Button all = new Button(words.get("filter.all"));
+    all.setId("filter-all");
+    all.getStyleClass().setAll("button", "quiet");
+    all.setOnAction(
+        event -> {
+          search.clear();
+          model.filterNothing();
+        });
+    Label chosen = new Label();
+    chosen.setId("filter");
+    chosen.textProperty().bind(model.filterProperty().map(this::said));
+    Label count = new Label();
+    count.setId("count");
+    count.getStyleClass().add("note");
+    count.setMinWidth(USE_PREF_SIZE);
+    count.textProperty().bind(model.countProperty());
+    HBox filters = new HBox(search, chosen, all, count);
+    filters.getStyleClass().add("filters");
+    columns();
+    VBox.setVgrow(table, Priority.ALWAYS);
+    VBox left = new VBox(filters, table);
+    left.getStyleClass().addAll("card", "animals");
+    HBox.setHgrow(left, Priority.ALWAYS);
+    return left;
+  }
+
+  private String said(ShelfFilter filter) {
+    String taxon = filter.taxon().map(TaxonName::value).orElse("");
+    String element = filter.element().map(model.said()::element).orElse("");
+    return taxon.isEmpty() || element.isEmpty() ? taxon + element : taxon + ", " + element;
+  }
+
+  private void columns() {
+    table.setId("animals");
+    table.setItems(model.listed());
+    table.setPlaceholder(new Label(words.get("table.empty")));
+    column("number", 80, a -> a.id().value());
+    column("taxon", 170, a -> a.taxon().map(TaxonName::value).orElse(""))
+        .setCellFactory(c -> new Italic());
+    column("drawer", 60, a -> a.drawer().orElse(""));
+    column("sex", 65, Animal::sex);
+    column("age", 60, Animal::ageClass);
+    column("length", 80, model.said()::length);
+    column("mass", 70, model.said()::mass);
+    column("bones", 190, model.said()::elements);
+    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    table
+        .getSelectionModel()
+        .selectedItemProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (is != null) {
+                model.open(is.id());
+              }
+            });
+  }
+
+  private TableColumn<Animal, String> column(
+      String key, double width, Function<Animal, String> text) {
+    TableColumn<Animal, String> column = new TableColumn<>(words.get("column." + key));
+    column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
+    column.setPrefWidth(width);
+    table.getColumns().add(column);
+    return column;
+  }
+
+  private VBox right() {
+    Label title = new Label(words.get("stock"));
+    title.getStyleClass().add("strong");
+    Label help = new Label(words.get("stock.help"));
+    help.getStyleClass().add("note");
+    VBox stock = new VBox(title, help, new StockGrid(model));
+    stock.getStyleClass().addAll("card", "stock-card");
+    CardPane card = new CardPane(model, words);
+    VBox.setVgrow(card, Priority.ALWAYS);
+    VBox right = new VBox(stock, card);
+    right.getStyleClass().add("right");
+    return right;
+  }
+
+  private static final class Italic extends TableCell<Animal, String> {
+    Italic() {
+      getStyleClass().add("taxon");
+    }
+
+    @Override
+    protected void updateItem(String item, boolean empty) {
+      super.updateItem(item, empty);
+      setText(empty ? "" : item);
+    }
+  }
+}

@@ -1,0 +1,202 @@
+package org.comparanda.gui.shelf;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import org.comparanda.bone.ElementKey;
+import org.comparanda.exchange.table.TableOptions;
+import org.comparanda.exchange.table.TableRead;
+import org.comparanda.exchange.table.TableReader;
+import org.comparanda.gui.shelf.ImportState.Stage;
+import org.comparanda.reference.Animal;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.reference.Progress;
+import org.comparanda.reference.Shelf;
+import org.comparanda.taxon.TaxonName;
+
+/** State of the Shelf screen. Files and the collection are read on {@code work}. */
+public final class ShelfViewModel {
+  private final ShelfRoom room;
+  private final AnimalWords said;
+  private final Executor work;
+  private final Executor ui;
+
+  private final ObservableList<Animal> listed = FXCollections.observableArrayList();
+  private final ObservableList<TaxonName> taxa = FXCollections.observableArrayList();
+  private final ObjectProperty<ShelfFilter> filter = new SimpleObjectProperty<>(ShelfFilter.none());
+  private final ObjectProperty<Stock> stock =
+      new SimpleObjectProperty<>(Stock.of(new Shelf(List.of())));
+  private final ObjectProperty<Optional<AnimalCard>> card =
+      new SimpleObjectProperty<>(Optional.empty());
+  private final ObjectProperty<ImportState> intake = new SimpleObjectProperty<>(ImportState.none());
+  private final StringProperty count = new SimpleStringProperty("");
+  private Shelf shelf = new Shelf(List.of());
+  private Optional<AnimalId> opened = Optional.empty();
+  private Optional<TableRead<List<Animal>>> sound = Optional.empty();
+
+  public ShelfViewModel(ShelfRoom room, Executor work, Executor ui) {
+    this.room = room;
+    this.said = new AnimalWords(room.words(), room.locale(), room.protocol());
+    this.work = work;
+    this.ui = ui;
+  }
+
+  /** Looks at the collection again. */
+  public void refresh() {
+    work.execute(
+        () -> {
+          Shelf now = room.animals().shelf();
+          Stock counted = Stock.of(now);
+          ui.execute(() -> take(now, counted));
+        });
+  }
+
+  private void take(Shelf now, Stock counted) {
+    shelf = now;
+    stock.set(counted);
+    taxa.setAll(now.taxa());
+    list();
+    showOpened();
+  }
+
+  /** The animals that the filter takes, in catalogue order. */
+  public ObservableList<Animal> listed() {
+    return listed;
+  }
+
+  /** The taxa on the shelf. */
+  public ObservableList<TaxonName> taxa() {
+    return taxa;
+  }
+
+  /** How many are listed of how many. */
+  public StringProperty countProperty() {
+    return count;
+  }
+
+  public ReadOnlyObjectProperty<ShelfFilter> filterProperty() {
+    return filter;
+  }
+
+  public ReadOnlyObjectProperty<Stock> stockProperty() {
+    return stock;
+  }
+
+  /** The card of the animal that was opened. */
+  public ReadOnlyObjectProperty<Optional<AnimalCard>> cardProperty() {
+    return card;
+  }
+
+  public ReadOnlyObjectProperty<ImportState> importProperty() {
+    return intake;
+  }
+
+  AnimalWords said() {
+    return said;
+  }
+
+  public void filterText(String text) {
+    filter(filter.get().withText(text));
+  }
+
+  public void filterTaxon(Optional<TaxonName> taxon) {
+    filter(filter.get().withTaxon(taxon));
+  }
+
+  public void filterElement(Optional<ElementKey> element) {
+    filter(filter.get().withElement(element));
+  }
+
+  /** Lists everything again. */
+  public void filterNothing() {
+    filter(ShelfFilter.none());
+  }
+
+  private void filter(ShelfFilter other) {
+    filter.set(other);
+    list();
+  }
+
+  private void list() {
+    ShelfFilter now = filter.get();
+    listed.setAll(shelf.animals().stream().filter(now::takes).toList());
+    count.set(room.words().get("count", listed.size(), shelf.animals().size()));
+  }
+
+  /** Opens an animal's card, now or as soon as the collection is read. */
+  public void open(AnimalId id) {
+    opened = Optional.of(id);
+    showOpened();
+  }
+
+  private void showOpened() {
+    card.set(opened.flatMap(shelf::animal).map(said::card));
+  }
+
+  /**
+   * Reads a table without storing anything; the state then says what is wrong, or that it is sound.
+   */
+  public void tryImport(Path table) {
+    String name = String.valueOf(table.getFileName());
+    intake.set(new ImportState(Stage.READING, room.words().get("import.reading", name), List.of()));
+    Shelf against = shelf;
+    work.execute(
+        () -> {
+          var outcome =
+              TableReader.of(room.protocol(), room.tree(), TableOptions.withDefaults())
+                  .animalsFor(against, table);
+          ui.execute(
+              () ->
+                  intake.set(
+                      outcome.fold(
+                          this::keep,
+                          report -> {
+                            sound = Optional.empty();
+                            return new ImportState(
+                                Stage.REFUSED, report.lines().get(0), report.problems());
+                          })));
+        });
+  }
+
+  private ImportState keep(TableRead<List<Animal>> read) {
+    sound = Optional.of(read);
+    return new ImportState(
+        Stage.SOUND,
+        room.words().get("import.sound", read.content().size()) + " " + read.facts().sentence(),
+        List.of());
+  }
+
+  /** Adds all animals of the table that was found sound. */
+  public void addSound() {
+    sound.ifPresent(
+        read -> {
+          sound = Optional.empty();
+          work.execute(
+              () -> {
+                long stored =
+                    room.animals()
+                        .add(read.content().iterator(), read.facts().file(), Progress.toTheEnd());
+                ui.execute(() -> added(stored));
+              });
+        });
+  }
+
+  private void added(long stored) {
+    intake.set(new ImportState(Stage.ADDED, room.words().get("import.added", stored), List.of()));
+    refresh();
+  }
+
+  /** Leaves the import; nothing is stored. */
+  public void leaveImport() {
+    sound = Optional.empty();
+    intake.set(ImportState.none());
+  }
+}

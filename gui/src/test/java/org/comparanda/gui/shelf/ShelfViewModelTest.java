@@ -1,0 +1,149 @@
+package org.comparanda.gui.shelf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.comparanda.bone.ElementKey;
+import org.comparanda.exchange.table.TableProblem;
+import org.comparanda.gui.shelf.ImportState.Stage;
+import org.comparanda.gui.text.Words;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.tables.ReferenceTables;
+import org.comparanda.taxon.TaxonName;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Tables invented for the test. */
+class ShelfViewModelTest {
+  private static final ReferenceTables TABLES = ReferenceTables.shipped();
+  static final String SOUND =
+      """
+      animal,taxon,element,side,drawer,flags,body_mass [g],GL [mm],Bd [mm]
+      T-1,Ovis aries,humerus,left,C 4,,41500,151.2,31.0
+      T-1,Ovis aries,humerus,right,C 4,crushed,41500,150.8,31.2
+      T-2,Ovis aries,femur,left,C 4,,38000,172.0,35.1
+      T-3,Capra hircus,humerus,left,C 6,,,149.0,30.2
+      T-4,Capra hircus,humerus,left,C 6,cast,,148.0,30.0
+      """;
+
+  @TempDir Path folder;
+  private final AnimalsInMemory animals = new AnimalsInMemory();
+  private final ShelfViewModel shelf = model(animals);
+
+  static ShelfViewModel model(AnimalsInMemory animals) {
+    return new ShelfViewModel(
+        new ShelfRoom(
+            animals,
+            TABLES.protocol(),
+            TABLES.taxa(),
+            Words.of("shelf", Locale.ENGLISH),
+            Locale.ENGLISH),
+        Runnable::run,
+        Runnable::run);
+  }
+
+  @BeforeEach
+  void fill() throws IOException {
+    shelf.refresh();
+    shelf.tryImport(table(SOUND));
+    shelf.addSound();
+    shelf.leaveImport();
+  }
+
+  @Test
+  void soundTableIsStoredOnlyWhenThePersonSaysSo() throws IOException {
+    shelf.tryImport(table("animal,taxon,element,GL\nT-9,Ovis aries,humerus,150\n"));
+    assertEquals(Stage.SOUND, shelf.importProperty().get().stage());
+    assertEquals(4, animals.shelf().animals().size());
+    shelf.addSound();
+    assertEquals(Stage.ADDED, shelf.importProperty().get().stage());
+    assertEquals(5, shelf.listed().size());
+  }
+
+  @Test
+  void importLeftAddsNothingLater() throws IOException {
+    shelf.tryImport(table("animal,taxon,element,GL\nT-9,Ovis aries,humerus,150\n"));
+    shelf.leaveImport();
+    shelf.addSound();
+    assertEquals(4, animals.shelf().animals().size());
+  }
+
+  @Test
+  void faultyTableListsEveryProblemWithPlaceAndRemedy() throws IOException {
+    shelf.tryImport(
+        table(
+            """
+            animal,taxon,element,GL [mm]
+            T-8,Ovis aries,humerus,15o.2
+            T-1,Ovis aries,humerus,150.0
+            T-9,Ovis aries,wing,151.0
+            """));
+    ImportState state = shelf.importProperty().get();
+    assertEquals(Stage.REFUSED, state.stage());
+    assertEquals(
+        List.of(2L, 3L, 4L),
+        state.problems().stream().map(p -> p.row().orElseThrow()).sorted().toList());
+    for (TableProblem problem : state.problems()) {
+      assertTrue(problem.column().isPresent() && problem.value().isPresent(), problem.sentence());
+      assertTrue(!problem.message().isBlank() && !problem.remedy().isBlank(), problem.sentence());
+    }
+    shelf.addSound();
+    assertEquals(4, animals.shelf().animals().size());
+  }
+
+  @Test
+  void everyWordOfTheSearchMustStandInTheRecord() {
+    shelf.filterText("ovis c 4");
+    assertEquals(List.of("T-1", "T-2"), listed());
+    shelf.filterText("ovis t-2");
+    assertEquals(List.of("T-2"), listed());
+    assertEquals("1 of 4 animals", shelf.countProperty().get());
+  }
+
+  @Test
+  void taxonAndElementNarrowTheListTogether() {
+    shelf.filterTaxon(Optional.of(new TaxonName("Ovis aries")));
+    shelf.filterElement(Optional.of(new ElementKey("humerus")));
+    assertEquals(List.of("T-1"), listed());
+    shelf.filterNothing();
+    assertEquals(4, shelf.listed().size());
+  }
+
+  @Test
+  void stockCountsAnimalsThatFeedFits() {
+    Stock stock = shelf.stockProperty().get();
+    assertEquals(List.of(new ElementKey("femur"), new ElementKey("humerus")), stock.elements());
+    // T-4 is a cast; T-1 keeps its sound left humerus.
+    assertEquals(
+        List.of(
+            new Stock.Row(new TaxonName("Capra hircus"), List.of(0, 1)),
+            new Stock.Row(new TaxonName("Ovis aries"), List.of(1, 1))),
+        stock.rows());
+  }
+
+  @Test
+  void cardShowsReadingsAndWhyABoneIsKeptOut() {
+    shelf.open(new AnimalId("T-1"));
+    AnimalCard card = shelf.cardProperty().get().orElseThrow();
+    assertEquals("Ovis aries", card.taxon());
+    assertTrue(card.facts().contains(new AnimalCard.Fact("body mass", "41.5 kg")));
+    assertEquals("Bd 31   GL 151.2", card.bones().get(0).readings());
+    assertEquals("", card.bones().get(0).state());
+    assertEquals("crushed: in no fit", card.bones().get(1).state());
+  }
+
+  private List<String> listed() {
+    return shelf.listed().stream().map(a -> a.id().value()).toList();
+  }
+
+  private Path table(String text) throws IOException {
+    return Files.writeString(folder.resolve("invented.csv"), text);
+  }
+}
