@@ -61,12 +61,9 @@ final class AnimalWords {
         : words.get("g", numbers.fixed(g, 0));
   }
 
-  String elements(Animal animal) {
-    return animal.bones().stream()
-        .map(ShelfBone::element)
-        .distinct()
-        .map(this::element)
-        .collect(Collectors.joining(", "));
+  /** Short name of an element: what stands before the comma. */
+  String heading(ElementKey key) {
+    return element(key).replaceAll(",.*", "");
   }
 
   String element(ElementKey key) {

@@ -119,15 +119,15 @@ public final class ShelfView extends BorderPane {
     table.setId("animals");
     table.setItems(model.listed());
     table.setPlaceholder(new Label(words.get("table.empty")));
-    column("number", 80, a -> a.id().value());
-    column("taxon", 170, a -> a.taxon().map(TaxonName::value).orElse(""))
+    column("number", 86, a -> a.id().value());
+    column("taxon", 160, a -> a.taxon().map(TaxonName::value).orElse(""))
         .setCellFactory(c -> new Italic());
-    column("drawer", 60, a -> a.drawer().orElse(""));
-    column("sex", 65, Animal::sex);
-    column("age", 60, Animal::ageClass);
+    column("drawer", 62, a -> a.drawer().orElse(""));
+    column("sex", 64, Animal::sex);
+    column("age", 58, Animal::ageClass);
     column("length", 80, model.said()::length);
     column("mass", 70, model.said()::mass);
-    column("bones", 190, model.said()::elements);
+    column("bones", 60, a -> Integer.toString(a.bones().size()));
     table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     table
         .getSelectionModel()
@@ -145,6 +145,7 @@ public final class ShelfView extends BorderPane {
     TableColumn<Animal, String> column = new TableColumn<>(words.get("column." + key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
     column.setPrefWidth(width);
+    column.setMinWidth(width);
     table.getColumns().add(column);
     return column;
   }

@@ -1,6 +1,7 @@
 package org.comparanda.gui.shelf;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -13,6 +14,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.exchange.table.TableOptions;
+import org.comparanda.exchange.table.TableProblem;
 import org.comparanda.exchange.table.TableRead;
 import org.comparanda.exchange.table.TableReader;
 import org.comparanda.gui.shelf.ImportState.Stage;
@@ -161,9 +163,15 @@ public final class ShelfViewModel {
                           report -> {
                             sound = Optional.empty();
                             return new ImportState(
-                                Stage.REFUSED, report.lines().get(0), report.problems());
+                                Stage.REFUSED, report.lines().get(0), byRow(report.problems()));
                           })));
         });
+  }
+
+  private static List<TableProblem> byRow(List<TableProblem> problems) {
+    return problems.stream()
+        .sorted(Comparator.comparingLong((TableProblem p) -> p.row().orElse(0L)))
+        .toList();
   }
 
   private ImportState keep(TableRead<List<Animal>> read) {

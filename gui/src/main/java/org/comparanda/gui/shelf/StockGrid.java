@@ -30,13 +30,13 @@ final class StockGrid extends GridPane {
     getColumnConstraints().setAll(new ColumnConstraints());
     for (int column = 0; column < stock.elements().size(); column++) {
       ElementKey element = stock.elements().get(column);
-      Label heading = new Label(model.said().element(element));
+      Label heading = new Label(model.said().heading(element));
       heading.getStyleClass().add("note");
+      heading.setMinWidth(USE_PREF_SIZE);
       GridPane.setHalignment(heading, HPos.CENTER);
       add(heading, column + 1, 0);
       ColumnConstraints wide = new ColumnConstraints();
       wide.setHgrow(Priority.ALWAYS);
-      wide.setPercentWidth(Double.NEGATIVE_INFINITY);
       getColumnConstraints().add(wide);
     }
     for (int row = 0; row < stock.rows().size(); row++) {

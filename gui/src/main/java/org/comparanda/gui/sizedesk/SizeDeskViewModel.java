@@ -1,6 +1,7 @@
 package org.comparanda.gui.sizedesk;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
@@ -17,6 +18,7 @@ import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.comparanda.gui.control.plot.AxisScale;
+import org.comparanda.gui.text.Numbers;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.Shelf;
 import org.comparanda.sizeestimate.Correction;
@@ -42,6 +44,7 @@ public final class SizeDeskViewModel {
   private final StringProperty own = new SimpleStringProperty("");
   private final StringProperty problem = new SimpleStringProperty("");
   private SizeStudy study;
+  private String filled = "";
   private long asked;
 
   public SizeDeskViewModel(Room room, Executor work, Executor ui) {
@@ -167,14 +170,24 @@ public final class SizeDeskViewModel {
     change(a -> a.withCorrection(correction));
   }
 
-  /** Takes over what was typed: the reading and the animal that the bone belongs to. */
+  /**
+   * Takes over what was typed: the reading and the animal that the bone belongs to. Without a
+   * reading, that animal's own value is filled in, and goes again with the animal.
+   */
   public void readTyped() {
     problem.set("");
     Optional<AnimalId> animal = ownAnimal();
+    if (reading.get().equals(filled)) {
+      reading.set("");
+    }
     Optional<Double> value = typedReading();
     if (value.isEmpty() && reading.get().isBlank()) {
       value =
           animal.flatMap(id -> ask.get().flatMap(a -> study.valueOf(id, a.predict(), a.from())));
+    }
+    if (reading.get().isBlank()) {
+      filled = value.map(v -> new Numbers(Locale.ROOT).upTo(v, 2)).orElse("");
+      reading.set(filled);
     }
     Optional<Double> settled = value;
     change(a -> a.withReading(settled).withOwn(animal));

@@ -77,6 +77,19 @@ class SizeDeskViewModelTest {
   }
 
   @Test
+  void valueOfAShelfAnimalIsFilledInAndChangesWithTheAnimal() {
+    desk.ownProperty().set("B-3");
+    desk.readTyped();
+    assertEquals("370", desk.readingProperty().get());
+    desk.ownProperty().set("B-4");
+    desk.readTyped();
+    assertEquals("410", desk.readingProperty().get());
+    desk.ownProperty().set("");
+    desk.readTyped();
+    assertEquals("", desk.readingProperty().get());
+  }
+
+  @Test
   void boneBeyondTheShelfIsEstimatedAndSaysSo() {
     desk.choose(Set.of(InventedShelf.BROAD));
     desk.readingProperty().set("663");
