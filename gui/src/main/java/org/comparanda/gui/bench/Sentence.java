@@ -17,6 +17,7 @@ final class Sentence extends TextFlow {
 
   Sentence(String... styles) {
     this.styles = List.of(styles);
+    getStyleClass().add("sentence");
     setAccessibleRole(AccessibleRole.TEXT);
     setFocusTraversable(false);
   }

@@ -1,0 +1,130 @@
+package org.comparanda.gui.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicLong;
+import javafx.scene.Node;
+import javafx.scene.control.Control;
+import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.comparanda.gui.app.AppFrame;
+import org.comparanda.gui.app.Look;
+import org.comparanda.gui.app.Screen;
+import org.comparanda.gui.text.Words;
+import org.comparanda.measurement.BoneId;
+import org.comparanda.tray.TrayBone;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The Bench in a window of the real toolkit, without a screen. */
+@ExtendWith(ApplicationExtension.class)
+class BenchViewTest {
+  private static final long SLOW_HAND = 100_000_000; // 100 ms from key to key, in nanoseconds
+
+  private final AtomicLong time = new AtomicLong();
+  private DemoBench room;
+  private BenchViewModel bench;
+
+  @Start
+  void open(Stage stage) throws IOException {
+    room = DemoBench.in(Files.createTempDirectory("bench"), Runnable::run);
+    bench = new BenchViewModel(room.place());
+    BenchView view =
+        new BenchView(
+            bench, room.place().words(), room.place().numbers(), () -> time.addAndGet(SLOW_HAND));
+    view.fallingLine().motionProperty().set(false);
+    AppFrame frame =
+        new AppFrame(
+            List.of(new Screen("bench", () -> view)), new Look(), Words.of("app", Locale.ENGLISH));
+    stage.setScene(frame.scene(1366, 768));
+    stage.show();
+  }
+
+  @AfterEach
+  void close() {
+    room.close();
+  }
+
+  @Test
+  void aBoneIsMeasuredTwiceAnsweredAndCalled(FxRobot robot) {
+    robot.clickOn("Fresh tray");
+    for (int pass = 1; pass <= 2; pass++) {
+      for (String value : List.of("15.8", "32.7", "30.2", "14.9")) {
+        type(robot, value);
+      }
+    }
+    assertEquals(8, room.collection().readings().of(new BoneId("N-1")).size());
+    String answer = robot.lookup("#answer").query().lookup(".sentence").getAccessibleText();
+    assertTrue(answer.startsWith("Fits a few"), answer);
+    robot.interact(() -> bench.call().taxonProperty().set("Ovis aries"));
+    robot.clickOn("#record");
+    assertEquals(1, room.collection().trays().callsOn(new BoneId("N-1")).size());
+  }
+
+  @Test
+  void stopAsksOnceAndSetsTheBoneAside(FxRobot robot) {
+    robot.interact(() -> DemoBench.choose(bench, "hard", "K-202"));
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.press(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.H);
+    robot.release(KeyCode.H, KeyCode.SHIFT, KeyCode.CONTROL);
+    assertTrue(robot.lookup("#stop-question").tryQuery().isPresent());
+    robot.clickOn("#stop-yes");
+    assertTrue(robot.lookup("#stop-aside").tryQuery().isPresent());
+    assertFalse(robot.lookup("#nearest").tryQuery().isPresent());
+    assertEquals(
+        TrayBone.Standing.STOPPED,
+        room.collection().trays().bone(new BoneId("K-202")).orElseThrow().standing());
+  }
+
+  @Test
+  void everyControlHasAName(FxRobot robot) {
+    robot.interact(() -> DemoBench.choose(bench, "hard", "K-202"));
+    List<String> unnamed =
+        robot
+            .lookup((Node node) -> node instanceof Control && node.isFocusTraversable())
+            .queryAll()
+            .stream()
+            .filter(node -> name(node).isBlank())
+            .map(Node::toString)
+            .toList();
+    assertEquals(List.of(), unnamed);
+  }
+
+  private static String name(Node node) {
+    if (node.getAccessibleText() != null) {
+      return node.getAccessibleText();
+    }
+    return node instanceof Labeled labeled ? labeled.getText() : "";
+  }
+
+  /** The last key is known to be a hand's when nothing came after it for a while. */
+  private void type(FxRobot robot, String value) {
+    robot.interact(() -> robot.lookup("#reading").query().requestFocus());
+    int before = room.collection().readings().of(new BoneId("N-1")).size();
+    robot.write(value);
+    robot.type(KeyCode.ENTER);
+    try {
+      WaitForAsyncUtils.waitFor(
+          5,
+          TimeUnit.SECONDS,
+          () -> room.collection().readings().of(new BoneId("N-1")).size() == before + 1);
+    } catch (TimeoutException e) {
+      throw new AssertionError(
+          value + " was not taken: " + bench.readings().messageProperty().get(), e);
+    }
+  }
+}

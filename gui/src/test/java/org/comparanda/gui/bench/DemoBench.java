@@ -1,0 +1,84 @@
+package org.comparanda.gui.bench;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import org.comparanda.bone.BoneAge;
+import org.comparanda.bone.BoneState;
+import org.comparanda.bone.ElementKey;
+import org.comparanda.bone.Portion;
+import org.comparanda.bone.Side;
+import org.comparanda.gui.app.DemoRoom;
+import org.comparanda.gui.text.Numbers;
+import org.comparanda.gui.text.Words;
+import org.comparanda.measurement.BoneId;
+import org.comparanda.storage.Collection;
+import org.comparanda.tables.ReferenceTables;
+import org.comparanda.tray.Tray;
+import org.comparanda.tray.TrayBone;
+import org.comparanda.tray.TrayId;
+
+/** A bench on the simulated demo collection, with one more tray: a humerus not yet measured. */
+record DemoBench(Collection collection, BenchPlace place) implements AutoCloseable {
+  static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T10:00:00Z"), ZoneOffset.UTC);
+  private static final TrayId FRESH = new TrayId("fresh");
+
+  static DemoBench in(Path folder, Executor work) {
+    ReferenceTables tables = ReferenceTables.shipped();
+    Collection collection = DemoRoom.open(folder, tables, CLOCK);
+    collection
+        .trays()
+        .save(new Tray(FRESH, "Lot 1", "Fresh tray", BoneAge.RECENT, "", "", Tray.State.WAITING));
+    collection
+        .trays()
+        .save(
+            new TrayBone(
+                new BoneId("N-1"),
+                FRESH,
+                Optional.empty(),
+                new ElementKey("humerus"),
+                Side.LEFT,
+                Portion.DISTAL,
+                BoneState.notRecorded(),
+                TrayBone.Standing.OPEN,
+                ""));
+    BenchPlace place =
+        new BenchPlace(
+            work,
+            Runnable::run,
+            CLOCK,
+            Words.of("bench", Locale.ENGLISH),
+            new Numbers(Locale.ENGLISH),
+            tables.protocol(),
+            tables.outlines(),
+            tables.taxa(),
+            collection.animals(),
+            collection.trays(),
+            collection.readings(),
+            collection.people());
+    return new DemoBench(collection, place);
+  }
+
+  /** Takes a bone of a tray in hand. */
+  static void choose(BenchViewModel bench, String tray, String bone) {
+    bench.choose(
+        bench.trays().stream()
+            .filter(t -> t.id().value().endsWith(tray))
+            .findFirst()
+            .orElseThrow(() -> new AssertionError("no tray " + tray)));
+    bench.choose(
+        bench.bones().stream()
+            .filter(b -> b.id().value().equals(bone))
+            .findFirst()
+            .orElseThrow(() -> new AssertionError("no bone " + bone)));
+  }
+
+  @Override
+  public void close() {
+    collection.close();
+  }
+}
