@@ -25,7 +25,8 @@ final class ContentHash {
           "reading order by id",
           "bone_call order by id",
           "draft order by bench",
-          "caliper_card order by name");
+          "caliper_card order by name",
+          "day_book order by bench, number");
 
   private ContentHash() {}
 

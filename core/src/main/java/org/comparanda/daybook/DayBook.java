@@ -1,0 +1,98 @@
+package org.comparanda.daybook;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * All entries of all benches, as found.
+ *
+ * <p>Every bench has a chain. A chain of its own, {@link #JOINING}, lists the heads of all others
+ * once a day and whenever a head hash is wanted. That entry's hash is the head hash: it fixes every
+ * entry of every bench before it.
+ *
+ * @param entries in any order of benches, each bench in the order of its numbers
+ */
+public record DayBook(List<DayBookEntry> entries) {
+  /** The chain that joins the others; no bench may have this name. */
+  public static final String JOINING = "day";
+
+  public DayBook {
+    entries = List.copyOf(entries);
+  }
+
+  /** The entry that joins these heads, each the last entry of its bench. */
+  public static DayBookEntry joining(
+      Optional<DayBookEntry> lastJoining, List<DayBookEntry> heads, Instant at) {
+    StringBuilder listed = new StringBuilder();
+    for (DayBookEntry head : heads) {
+      listed.append(head.number()).append(' ').append(head.hash()).append(' ');
+      listed.append(head.bench()).append('\n');
+    }
+    return DayBookEntry.after(lastJoining, JOINING, at, "all benches", listed.toString());
+  }
+
+  /**
+   * Looks through everything before a head hash that stood on a slip, a backup or an export. Found
+   * are a changed byte, a dropped entry, a cut tail and chains rebuilt from some entry on.
+   */
+  public Verdict verify(String head) {
+    Verdict chains = verifyChains();
+    if (chains instanceof Verdict.Broken) {
+      return chains;
+    }
+    boolean known =
+        entries.stream().anyMatch(e -> e.bench().equals(JOINING) && e.hash().equals(head));
+    return known
+        ? chains
+        : new Verdict.Broken(
+            "The head "
+                + head
+                + " is not in this Day Book: its end was cut off, it was rebuilt, or the head"
+                + " belongs to another collection.");
+  }
+
+  /** Looks through the chains alone; without a head, a rebuilt or cut one can't be told. */
+  public Verdict verifyChains() {
+    Map<String, List<DayBookEntry>> chains = new TreeMap<>();
+    entries.forEach(
+        e -> chains.computeIfAbsent(e.bench(), none -> new ArrayList<>()).add(e));
+    for (List<DayBookEntry> chain : chains.values()) {
+      Optional<DayBookEntry> before = Optional.empty();
+      for (DayBookEntry entry : chain) {
+        if (!entry.follows(before)) {
+          return broken(entry, "does not follow the entry before it: one was dropped or changed");
+        }
+        if (!entry.holds()) {
+          return broken(entry, "was changed after it was written");
+        }
+        before = Optional.of(entry);
+      }
+    }
+    for (DayBookEntry entry : chains.getOrDefault(JOINING, List.of())) {
+      for (String line : entry.content().lines().toList()) {
+        if (!stands(line, chains)) {
+          return broken(entry, "lists an entry that is gone or another: \"" + line + "\"");
+        }
+      }
+    }
+    return new Verdict.Sound(entries.size());
+  }
+
+  private static boolean stands(String line, Map<String, List<DayBookEntry>> chains) {
+    int afterNumber = line.indexOf(' ');
+    int afterHash = line.indexOf(' ', afterNumber + 1);
+    List<DayBookEntry> chain = chains.getOrDefault(line.substring(afterHash + 1), List.of());
+    int number = Integer.parseInt(line.substring(0, afterNumber));
+    return number <= chain.size()
+        && chain.get(number - 1).hash().equals(line.substring(afterNumber + 1, afterHash));
+  }
+
+  private static Verdict broken(DayBookEntry entry, String how) {
+    return new Verdict.Broken(
+        "Entry " + entry.number() + " of \"" + entry.bench() + "\" " + how + ".");
+  }
+}
