@@ -58,8 +58,7 @@ public record DayBook(List<DayBookEntry> entries) {
   /** Looks through the chains alone; without a head, a rebuilt or cut one can't be told. */
   public Verdict verifyChains() {
     Map<String, List<DayBookEntry>> chains = new TreeMap<>();
-    entries.forEach(
-        e -> chains.computeIfAbsent(e.bench(), none -> new ArrayList<>()).add(e));
+    entries.forEach(e -> chains.computeIfAbsent(e.bench(), none -> new ArrayList<>()).add(e));
     for (List<DayBookEntry> chain : chains.values()) {
       Optional<DayBookEntry> before = Optional.empty();
       for (DayBookEntry entry : chain) {

@@ -9,6 +9,8 @@ import java.time.Clock;
 import java.util.Optional;
 import org.comparanda.capture.CaliperCards;
 import org.comparanda.capture.Drafts;
+import org.comparanda.daybook.DayBook;
+import org.comparanda.daybook.Verdict;
 import org.comparanda.measurement.People;
 import org.comparanda.measurement.ReadingLog;
 import org.comparanda.reference.ReferenceAnimals;
@@ -25,14 +27,18 @@ public final class Collection implements AutoCloseable {
   /** How the name of a collection's file ends. */
   public static final String ENDING = ".comparanda";
 
+  private static final String FIRST_BENCH = "bench 1";
+
   private final Path file;
   private final Database database;
   private final Clock clock;
+  private final DayBookRows dayBook;
 
-  private Collection(Path file, Clock clock) throws SQLException {
+  private Collection(Path file, Clock clock, Database database, DayBookRows dayBook) {
     this.file = file;
     this.clock = clock;
-    database = new Database(file);
+    this.database = database;
+    this.dayBook = dayBook;
   }
 
   /**
@@ -47,7 +53,7 @@ public final class Collection implements AutoCloseable {
       if (FileCheck.formOf(place) < Schema.VERSION) {
         Schema.bringUpToDate(place);
       }
-      return new Collection(place, clock);
+      return new Collection(place, clock, new Database(place), new DayBookRows(FIRST_BENCH, clock));
     } catch (SQLException problem) {
       throw Database.told(place, problem)
           .orElseGet(() -> CollectionProblem.damaged(place, String.valueOf(problem.getMessage())));
@@ -106,24 +112,35 @@ public final class Collection implements AutoCloseable {
     }
   }
 
+  /**
+   * The same open collection, whose changes go into the Day Book under another bench's name;
+   * without it they stand under "bench 1".
+   */
+  public Collection atBench(String bench) {
+    if (bench.isBlank() || bench.equals(DayBook.JOINING) || bench.contains("\n")) {
+      throw new IllegalArgumentException("\"" + bench + "\" can't be the name of a bench.");
+    }
+    return new Collection(file, clock, database, new DayBookRows(bench, clock));
+  }
+
   /** The comparative animals. */
   public ReferenceAnimals animals() {
-    return new SqlReferenceAnimals(database, clock);
+    return new SqlReferenceAnimals(database, clock, dayBook);
   }
 
   /** The readings of the bones in hand. */
   public ReadingLog readings() {
-    return new SqlReadingLog(database);
+    return new SqlReadingLog(database, dayBook);
   }
 
   /** Trays, their bones and the calls. */
   public Trays trays() {
-    return new SqlTrays(database);
+    return new SqlTrays(database, dayBook);
   }
 
   /** Names of those who measure and call. */
   public People people() {
-    return new SqlPeople(database);
+    return new SqlPeople(database, dayBook);
   }
 
   /** What lies open on each bench. */
@@ -133,7 +150,24 @@ public final class Collection implements AutoCloseable {
 
   /** The calipers of the room. */
   public CaliperCards caliperCards() {
-    return new SqlCaliperCards(database);
+    return new SqlCaliperCards(database, dayBook);
+  }
+
+  /** The head hash of the Day Book, for slips, backups and exports; it fixes all before it. */
+  public String dayBookHead() {
+    return database.write(dayBook::head);
+  }
+
+  /**
+   * Whether the Day Book holds up to a head that it gave, and readings and calls are as written.
+   */
+  public Verdict verifyDayBook(String head) {
+    return database.read(h -> DayBookCheck.verify(h, Optional.of(head)));
+  }
+
+  /** The same without a head: a tail cut off or a book rebuilt whole can't be told so. */
+  public Verdict verifyDayBook() {
+    return database.read(h -> DayBookCheck.verify(h, Optional.empty()));
   }
 
   /** Grows by one with every change of the shelf; 0 for an empty one. */

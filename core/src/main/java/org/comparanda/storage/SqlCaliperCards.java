@@ -13,7 +13,7 @@ import org.comparanda.measurement.LengthUnit;
 import org.jdbi.v3.core.statement.StatementContext;
 
 /** The calipers of the room, in the collection's file. */
-record SqlCaliperCards(Database database) implements CaliperCards {
+record SqlCaliperCards(Database database, DayBookRows dayBook) implements CaliperCards {
   @Override
   public List<CaliperCard> all() {
     return database.read(
@@ -36,29 +36,31 @@ record SqlCaliperCards(Database database) implements CaliperCards {
   @Override
   public void save(CaliperCard card) {
     database.write(
-        h ->
-            h.createUpdate(
-                    "insert into caliper_card (name, serial, unit, decimal_mark, fewest_decimals,"
-                        + " decimals, line_end, resolution_mm, reach_mm, last_check) values"
-                        + " (:name, :serial, :unit, :mark, :fewest, :decimals, :lineEnd,"
-                        + " :resolution, :reach, :lastCheck) on conflict (name) do update set"
-                        + " serial = excluded.serial, unit = excluded.unit,"
-                        + " decimal_mark = excluded.decimal_mark,"
-                        + " fewest_decimals = excluded.fewest_decimals,"
-                        + " decimals = excluded.decimals, line_end = excluded.line_end,"
-                        + " resolution_mm = excluded.resolution_mm, reach_mm = excluded.reach_mm,"
-                        + " last_check = excluded.last_check")
-                .bind("name", card.name())
-                .bind("serial", card.serial())
-                .bind("unit", card.unit().name())
-                .bind("mark", String.valueOf(card.decimalMark()))
-                .bind("fewest", card.fewestDecimals())
-                .bind("decimals", card.decimals())
-                .bind("lineEnd", card.lineEnd().name())
-                .bind("resolution", card.resolution().mm())
-                .bind("reach", card.reach().map(Length::mm))
-                .bind("lastCheck", card.lastCheck().map(LocalDate::toString))
-                .execute());
+        h -> {
+          dayBook.write(h, "caliper " + card.name(), card.serial());
+          return h.createUpdate(
+                  "insert into caliper_card (name, serial, unit, decimal_mark, fewest_decimals,"
+                      + " decimals, line_end, resolution_mm, reach_mm, last_check) values"
+                      + " (:name, :serial, :unit, :mark, :fewest, :decimals, :lineEnd,"
+                      + " :resolution, :reach, :lastCheck) on conflict (name) do update set"
+                      + " serial = excluded.serial, unit = excluded.unit,"
+                      + " decimal_mark = excluded.decimal_mark,"
+                      + " fewest_decimals = excluded.fewest_decimals,"
+                      + " decimals = excluded.decimals, line_end = excluded.line_end,"
+                      + " resolution_mm = excluded.resolution_mm, reach_mm = excluded.reach_mm,"
+                      + " last_check = excluded.last_check")
+              .bind("name", card.name())
+              .bind("serial", card.serial())
+              .bind("unit", card.unit().name())
+              .bind("mark", String.valueOf(card.decimalMark()))
+              .bind("fewest", card.fewestDecimals())
+              .bind("decimals", card.decimals())
+              .bind("lineEnd", card.lineEnd().name())
+              .bind("resolution", card.resolution().mm())
+              .bind("reach", card.reach().map(Length::mm))
+              .bind("lastCheck", card.lastCheck().map(LocalDate::toString))
+              .execute();
+        });
   }
 
   private static CaliperCard card(ResultSet row, StatementContext context) throws SQLException {

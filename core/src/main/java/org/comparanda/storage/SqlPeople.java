@@ -9,7 +9,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.mapper.RowMapper;
 
 /** Names of people in the collection's file. */
-record SqlPeople(Database database) implements People {
+record SqlPeople(Database database, DayBookRows dayBook) implements People {
   private static final RowMapper<Person> PERSON =
       (row, context) -> new Person(new PersonId(row.getString("id")), row.getString("name"));
 
@@ -32,13 +32,16 @@ record SqlPeople(Database database) implements People {
   @Override
   public void save(Person person) {
     database.write(
-        h ->
-            h.createUpdate(
-                    "insert into person (id, name) values (:id, :name)"
-                        + " on conflict (id) do update set name = excluded.name")
-                .bind("id", person.id().value())
-                .bind("name", person.name())
-                .execute());
+        h -> {
+          dayBook.write(
+              h, "person " + person.id().value(), person.name().isEmpty() ? "blank" : "named");
+          return h.createUpdate(
+                  "insert into person (id, name) values (:id, :name)"
+                      + " on conflict (id) do update set name = excluded.name")
+              .bind("id", person.id().value())
+              .bind("name", person.name())
+              .execute();
+        });
   }
 
   /** Makes sure that a row may name this person. */

@@ -16,7 +16,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 
 /** Readings in the collection's file, which itself refuses to change or remove one. */
-record SqlReadingLog(Database database) implements ReadingLog {
+record SqlReadingLog(Database database, DayBookRows dayBook) implements ReadingLog {
   @Override
   public List<Reading> append(List<Reading> readings) {
     return database.write(h -> readings.stream().map(r -> append(h, r)).toList());
@@ -32,7 +32,7 @@ record SqlReadingLog(Database database) implements ReadingLog {
                 .list());
   }
 
-  private static Reading append(Handle h, Reading reading) {
+  private Reading append(Handle h, Reading reading) {
     SqlPeople.known(h, reading.person());
     long id = h.createQuery("select coalesce(max(id), 0) + 1 from reading").mapTo(Long.class).one();
     h.createUpdate(
@@ -54,10 +54,12 @@ record SqlReadingLog(Database database) implements ReadingLog {
         .bind("pointsAt", reading.pointsAt())
         .bind("reason", reading.reason())
         .execute();
-    return reading.withId(id);
+    Reading appended = reading.withId(id);
+    dayBook.write(h, "reading " + id, Fingerprints.of(appended));
+    return appended;
   }
 
-  private static Reading reading(ResultSet row, StatementContext context) throws SQLException {
+  static Reading reading(ResultSet row, StatementContext context) throws SQLException {
     double mm = row.getDouble("length_mm");
     Optional<Length> length = row.wasNull() ? Optional.empty() : Optional.of(new Length(mm));
     long pointsAt = row.getLong("points_at");

@@ -9,7 +9,8 @@ import org.comparanda.reference.Shelf;
 import org.jdbi.v3.core.Handle;
 
 /** The comparative animals in the collection's file. */
-record SqlReferenceAnimals(Database database, Clock clock) implements ReferenceAnimals {
+record SqlReferenceAnimals(Database database, Clock clock, DayBookRows dayBook)
+    implements ReferenceAnimals {
   private static final int ASK_EVERY = 1_000;
 
   @Override
@@ -52,6 +53,7 @@ record SqlReferenceAnimals(Database database, Clock clock) implements ReferenceA
         .bind("animals", stored)
         .bind("origin", origin)
         .execute();
+    dayBook.write(h, "shelf " + version(h), stored + " animals from \"" + origin + "\"");
     return stored;
   }
 

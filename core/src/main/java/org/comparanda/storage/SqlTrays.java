@@ -24,7 +24,7 @@ import org.comparanda.tray.Trays;
 import org.jdbi.v3.core.statement.StatementContext;
 
 /** Trays, their bones and the calls in the collection's file. */
-record SqlTrays(Database database) implements Trays {
+record SqlTrays(Database database, DayBookRows dayBook) implements Trays {
   @Override
   public List<Tray> all() {
     return database.read(
@@ -34,23 +34,25 @@ record SqlTrays(Database database) implements Trays {
   @Override
   public void save(Tray tray) {
     database.write(
-        h ->
-            h.createUpdate(
-                    "insert into tray (id, position, lot, name, age, provenance, hazards, state)"
-                        + " values (:id, (select coalesce(max(position), 0) + 1 from tray), :lot,"
-                        + " :name, :age, :provenance, :hazards, :state)"
-                        + " on conflict (id) do update set lot = excluded.lot,"
-                        + " name = excluded.name, age = excluded.age,"
-                        + " provenance = excluded.provenance, hazards = excluded.hazards,"
-                        + " state = excluded.state")
-                .bind("id", tray.id().value())
-                .bind("lot", tray.lot())
-                .bind("name", tray.name())
-                .bind("age", tray.age().name())
-                .bind("provenance", tray.provenance())
-                .bind("hazards", tray.hazards())
-                .bind("state", tray.state().name())
-                .execute());
+        h -> {
+          dayBook.write(h, "tray " + tray.id().value(), Fingerprints.of(tray));
+          return h.createUpdate(
+                  "insert into tray (id, position, lot, name, age, provenance, hazards, state)"
+                      + " values (:id, (select coalesce(max(position), 0) + 1 from tray), :lot,"
+                      + " :name, :age, :provenance, :hazards, :state)"
+                      + " on conflict (id) do update set lot = excluded.lot,"
+                      + " name = excluded.name, age = excluded.age,"
+                      + " provenance = excluded.provenance, hazards = excluded.hazards,"
+                      + " state = excluded.state")
+              .bind("id", tray.id().value())
+              .bind("lot", tray.lot())
+              .bind("name", tray.name())
+              .bind("age", tray.age().name())
+              .bind("provenance", tray.provenance())
+              .bind("hazards", tray.hazards())
+              .bind("state", tray.state().name())
+              .execute();
+        });
   }
 
   @Override
@@ -76,30 +78,32 @@ record SqlTrays(Database database) implements Trays {
   @Override
   public void save(TrayBone bone) {
     database.write(
-        h ->
-            h.createUpdate(
-                    "insert into tray_bone (id, position, tray_id, animal_id, element, side,"
-                        + " portion, proximal, distal, flags, standing, remarks) values (:id,"
-                        + " (select coalesce(max(position), 0) + 1 from tray_bone), :tray, :animal,"
-                        + " :element, :side, :portion, :proximal, :distal, :flags, :standing,"
-                        + " :remarks) on conflict (id) do update set tray_id = excluded.tray_id,"
-                        + " animal_id = excluded.animal_id, element = excluded.element,"
-                        + " side = excluded.side, portion = excluded.portion,"
-                        + " proximal = excluded.proximal, distal = excluded.distal,"
-                        + " flags = excluded.flags, standing = excluded.standing,"
-                        + " remarks = excluded.remarks")
-                .bind("id", bone.id().value())
-                .bind("tray", bone.tray().value())
-                .bind("animal", bone.animal().map(AnimalId::value))
-                .bind("element", bone.element().value())
-                .bind("side", bone.side().name())
-                .bind("portion", bone.portion().name())
-                .bind("proximal", bone.state().proximal().name())
-                .bind("distal", bone.state().distal().name())
-                .bind("flags", Flags.text(bone.state().flags()))
-                .bind("standing", bone.standing().name())
-                .bind("remarks", bone.remarks())
-                .execute());
+        h -> {
+          dayBook.write(h, "bone " + bone.id(), Fingerprints.of(bone));
+          return h.createUpdate(
+                  "insert into tray_bone (id, position, tray_id, animal_id, element, side,"
+                      + " portion, proximal, distal, flags, standing, remarks) values (:id,"
+                      + " (select coalesce(max(position), 0) + 1 from tray_bone), :tray, :animal,"
+                      + " :element, :side, :portion, :proximal, :distal, :flags, :standing,"
+                      + " :remarks) on conflict (id) do update set tray_id = excluded.tray_id,"
+                      + " animal_id = excluded.animal_id, element = excluded.element,"
+                      + " side = excluded.side, portion = excluded.portion,"
+                      + " proximal = excluded.proximal, distal = excluded.distal,"
+                      + " flags = excluded.flags, standing = excluded.standing,"
+                      + " remarks = excluded.remarks")
+              .bind("id", bone.id().value())
+              .bind("tray", bone.tray().value())
+              .bind("animal", bone.animal().map(AnimalId::value))
+              .bind("element", bone.element().value())
+              .bind("side", bone.side().name())
+              .bind("portion", bone.portion().name())
+              .bind("proximal", bone.state().proximal().name())
+              .bind("distal", bone.state().distal().name())
+              .bind("flags", Flags.text(bone.state().flags()))
+              .bind("standing", bone.standing().name())
+              .bind("remarks", bone.remarks())
+              .execute();
+        });
   }
 
   @Override
@@ -124,7 +128,9 @@ record SqlTrays(Database database) implements Trays {
               .bind("basis", call.basis())
               .bind("saw", call.sawSuggestion() ? 1 : 0)
               .execute();
-          return call.withId(id);
+          Call recorded = call.withId(id);
+          dayBook.write(h, "call " + id, Fingerprints.of(recorded));
+          return recorded;
         });
   }
 
@@ -165,7 +171,7 @@ record SqlTrays(Database database) implements Trays {
         row.getString("remarks"));
   }
 
-  private static Call call(ResultSet row, StatementContext context) throws SQLException {
+  static Call call(ResultSet row, StatementContext context) throws SQLException {
     return new Call(
         row.getLong("id"),
         new BoneId(row.getString("bone_id")),

@@ -29,8 +29,7 @@ class DayBookTest {
 
   private void write(String bench, int count, String content) {
     for (int i = 0; i < count; i++) {
-      entries.add(
-          DayBookEntry.after(last(bench), bench, Instant.EPOCH, "reading " + i, content));
+      entries.add(DayBookEntry.after(last(bench), bench, Instant.EPOCH, "reading " + i, content));
     }
   }
 
@@ -74,21 +73,40 @@ class DayBookTest {
       for (DayBookEntry changed :
           List.of(
               new DayBookEntry(
-                  e.bench(), e.number(), e.at().plusMillis(1), e.subject(), e.content(),
-                  e.previous(), e.hash()),
-              new DayBookEntry(
-                  e.bench(), e.number(), e.at(), e.subject() + " ", e.content(), e.previous(),
+                  e.bench(),
+                  e.number(),
+                  e.at().plusMillis(1),
+                  e.subject(),
+                  e.content(),
+                  e.previous(),
                   e.hash()),
               new DayBookEntry(
-                  e.bench(), e.number(), e.at(), e.subject(), e.content().replace('a', 'A'),
-                  e.previous(), e.hash()),
+                  e.bench(),
+                  e.number(),
+                  e.at(),
+                  e.subject() + " ",
+                  e.content(),
+                  e.previous(),
+                  e.hash()),
               new DayBookEntry(
-                  e.bench(), e.number(), e.at(), e.subject(), e.content(), e.previous(),
+                  e.bench(),
+                  e.number(),
+                  e.at(),
+                  e.subject(),
+                  e.content().replace('a', 'A'),
+                  e.previous(),
+                  e.hash()),
+              new DayBookEntry(
+                  e.bench(),
+                  e.number(),
+                  e.at(),
+                  e.subject(),
+                  e.content(),
+                  e.previous(),
                   e.hash().replaceFirst("[0-9]", "f")))) {
         List<DayBookEntry> tampered = new ArrayList<>(entries);
         tampered.set(i, changed);
-        assertInstanceOf(
-            Verdict.Broken.class, new DayBook(tampered).verify(head), "entry " + i);
+        assertInstanceOf(Verdict.Broken.class, new DayBook(tampered).verify(head), "entry " + i);
       }
     }
   }
