@@ -237,7 +237,8 @@ public final class BenchViewModel {
     if (turn != asked) {
       return;
     }
-    PictureOf pictures = new PictureOf(a.shelf().taxa(), place.words(), place.numbers());
+    PictureOf pictures =
+        new PictureOf(a.taxaWith(found.bone().element()), place.words(), place.numbers());
     boolean nothingTaken = found.bone().values().isEmpty();
     finding.set(nothingTaken ? Optional.empty() : Optional.of(found));
     call.offer(finding.get().map(Finding::suggestion));

@@ -28,7 +28,8 @@ import org.comparanda.taxon.TaxonName;
  * taxon lies in the drawer, the nearest few are shown greyed, so that one sees how far off they
  * are.
  *
- * @param shelf all taxa of the shelf; a taxon keeps its colour and shape in every picture
+ * @param shelf the taxa of the shelf for this element; each keeps its colour and shape in every
+ *     picture of the element
  */
 record PictureOf(List<TaxonName> shelf, Words words, Numbers numbers) {
   private static final int GREYED = 5;

@@ -137,17 +137,22 @@ final class ReadingsCard extends VBox {
     if (!message.isBlank()) {
       notices.getChildren().add(wrapped(message, "notice"));
     }
-    for (Warning warning : readings.warningsProperty().get()) {
-      notices.getChildren().add(wrapped(said(warning), "notice"));
-    }
+    shown(readings.warningsProperty().get())
+        .forEach(warning -> notices.getChildren().add(wrapped(said(warning), "notice")));
+  }
+
+  /** The proposal that Plus takes, and the first warning without one. */
+  private static List<Warning> shown(List<Warning> all) {
+    List<Warning> shown = new ArrayList<>();
+    all.stream().filter(w -> w.proposal().isPresent()).findFirst().ifPresent(shown::add);
+    all.stream().filter(w -> w.proposal().isEmpty()).findFirst().ifPresent(shown::add);
+    return shown;
   }
 
   private String said(Warning warning) {
     return warning
         .proposal()
-        .map(
-            length ->
-                warning.sentence() + " " + words.get("proposal", numbers.upTo(length.mm(), 2)))
+        .map(mm -> warning.sentence() + " " + words.get("proposal", numbers.upTo(mm.mm(), 2)))
         .orElse(warning.sentence());
   }
 

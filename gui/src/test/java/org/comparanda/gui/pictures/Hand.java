@@ -6,11 +6,11 @@ import java.util.function.Predicate;
 import javafx.event.ActionEvent;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.CheckBoxTreeItem;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
-import javafx.scene.control.ToggleButton;
 import javafx.scene.control.TreeItem;
 import javafx.scene.control.TreeView;
 import org.comparanda.gui.shelf.ShelfView;
@@ -32,7 +32,7 @@ final class Hand {
 
   /** Presses a button. */
   void press(String button) {
-    find(button, ToggleButton.class).fire();
+    find(button, ButtonBase.class).fire();
   }
 
   /** Chooses the first entry of a list that reads like this. */

@@ -13,6 +13,13 @@ final class Poses {
 
   static List<Pose> all() {
     return List.of(
+        new Pose("bench", "empty", scene -> {}),
+        new Pose("bench", "fits-one", scene -> bone(scene, "Easy", "K-101")),
+        new Pose("bench", "look-alikes", scene -> bone(scene, "Hard", "K-202")),
+        new Pose("bench", "nothing-fits", scene -> bone(scene, "Hard", "K-206")),
+        new Pose("bench", "young-bone", scene -> bone(scene, "Hard", "K-205")),
+        new Pose("bench", "one-reading", scene -> bone(scene, "Hard", "K-207")),
+        new Pose("bench", "stop", Poses::stop),
         new Pose("shelf", "animal", Poses::animal),
         new Pose("shelf", "import-refused", Poses::importRefused),
         new Pose("sizedesk", "slender-snout", Poses::slenderSnout),
@@ -41,6 +48,19 @@ final class Poses {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private static void bone(Scene scene, String tray, String bone) {
+    Hand hand = new Hand(scene);
+    hand.choose("tray", tray);
+    hand.choose("bone", bone);
+  }
+
+  private static void stop(Scene scene) {
+    bone(scene, "Hard", "K-201");
+    Hand hand = new Hand(scene);
+    hand.press("stop");
+    hand.press("stop-yes");
   }
 
   /** A gharial of the shelf, recorded as 3.66 m long, put on the line of broad-snouted jaws. */
