@@ -48,6 +48,7 @@ public final class Comparanda {
     line.addSubcommand(new SuggestCommand(terminal));
     line.addSubcommand(new TrialCommand(terminal));
     line.addSubcommand(new SizeCommand(terminal));
+    line.addSubcommand(new TallyCommand(terminal));
     line.setOut(terminal.out());
     line.setErr(terminal.err());
     line.setCaseInsensitiveEnumValuesAllowed(true);

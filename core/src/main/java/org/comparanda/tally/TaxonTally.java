@@ -1,6 +1,7 @@
 package org.comparanda.tally;
 
 import java.util.List;
+import org.comparanda.statistics.Outcome;
 import org.comparanda.taxon.TaxonName;
 
 /**
@@ -16,5 +17,19 @@ public record TaxonTally(
   public TaxonTally {
     elements = List.copyOf(elements);
     steps = List.copyOf(steps);
+  }
+
+  /**
+   * MAU in per cent of the largest MAU of this taxon at this place (%MAU); not estimable where the
+   * element has no MAU.
+   */
+  public Outcome<Double> percentMau(ElementTally element) {
+    double largest =
+        elements.stream()
+            .flatMap(e -> e.mau().value().stream())
+            .mapToDouble(d -> d)
+            .max()
+            .orElse(1);
+    return element.mau().then(mau -> Outcome.of(100 * mau / largest));
   }
 }

@@ -15,7 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The schema beside each table names exactly the fields that its rows have. */
 class SchemaTest {
   @ParameterizedTest
-  @ValueSource(strings = {"elements", "measurements", "outlines", "taxa", "equations"})
+  @ValueSource(
+      strings = {"skeleton-groups", "elements", "measurements", "outlines", "taxa", "equations"})
   void everyRowHasTheFieldsOfItsSchema(String table) throws IOException {
     JsonNode schema = read(table + ".schema.json");
     JsonNode file = read(table + ".json");
