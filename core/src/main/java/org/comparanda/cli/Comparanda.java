@@ -49,6 +49,7 @@ public final class Comparanda {
     line.addSubcommand(new TrialCommand(terminal));
     line.addSubcommand(new SizeCommand(terminal));
     line.addSubcommand(new TallyCommand(terminal));
+    line.addSubcommand(new ErrorCommand(terminal));
     line.setOut(terminal.out());
     line.setErr(terminal.err());
     line.setCaseInsensitiveEnumValuesAllowed(true);
