@@ -120,9 +120,9 @@ public final class ShelfView extends BorderPane {
     table.setItems(model.listed());
     table.setPlaceholder(new Label(words.get("table.empty")));
     column("number", 86, a -> a.id().value());
-    column("taxon", 160, a -> a.taxon().map(TaxonName::value).orElse(""))
+    column("taxon", 152, a -> a.taxon().map(TaxonName::value).orElse(""))
         .setCellFactory(c -> new Italic());
-    column("drawer", 62, a -> a.drawer().orElse(""));
+    column("drawer", 72, a -> a.drawer().orElse(""));
     column("sex", 64, Animal::sex);
     column("age", 58, Animal::ageClass);
     column("length", 80, model.said()::length);

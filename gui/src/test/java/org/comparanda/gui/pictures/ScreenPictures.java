@@ -47,6 +47,7 @@ class ScreenPictures {
     Collection collection = DemoCollection.make(tables);
     Files.createDirectories(FOLDER);
     return Poses.all().stream()
+        .filter(pose -> pose.screen().startsWith(System.getProperty("screen", "")))
         .map(
             pose ->
                 DynamicTest.dynamicTest(
