@@ -46,7 +46,7 @@ final class ComparisonArguments {
 
   /** The word as asked for. */
   String methodWord() {
-    return method().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    return MethodWord.of(method());
   }
 
   TableOptions.Numbers numbers() {
@@ -54,16 +54,13 @@ final class ComparisonArguments {
   }
 
   private Method method() {
-    String wanted = method.toUpperCase(java.util.Locale.ROOT).replace('-', '_');
-    for (Method known : Method.values()) {
-      if (known.name().equals(wanted)) {
-        return known;
-      }
-    }
-    throw new CannotDo(
-        "\""
-            + method
-            + "\" after --method is no method. Nothing was done. See --help for the list.");
+    return MethodWord.read(method)
+        .orElseThrow(
+            () ->
+                new CannotDo(
+                    "\""
+                        + method
+                        + "\" after --method is no method. Nothing was done. See --help for the list."));
   }
 
   private Priors priors() {

@@ -17,6 +17,7 @@ import org.comparanda.reference.Shelf;
 import org.comparanda.reference.ShelfBone;
 import org.comparanda.suggestion.Comparison;
 import org.comparanda.suggestion.Counting;
+import org.comparanda.suggestion.SecondOpinions;
 import org.comparanda.suggestion.StrangerTrial;
 import org.comparanda.suggestion.Trial;
 import picocli.CommandLine.Command;
@@ -52,6 +53,13 @@ final class TrialCommand implements Callable<Integer> {
       description = "Take each taxon off the shelf in turn, too: what is said of strangers?")
   private boolean stranger;
 
+  @Option(
+      names = "--second-opinions",
+      description =
+          "Compare all methods by ten outer folds of animals instead; may take minutes on a large"
+              + " shelf.")
+  private boolean secondOpinions;
+
   TrialCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -72,7 +80,21 @@ final class TrialCommand implements Callable<Integer> {
     Optional<Path> out = json.file();
     TrialText text = new TrialText(terminal);
     TrialJson writer = new TrialJson(ProgramName.current());
-    if (stranger) {
+    if (secondOpinions) {
+      SecondOpinions opinions =
+          comparison
+              .secondOpinions(element, set, () -> false)
+              .fold(
+                  found -> found,
+                  none -> {
+                    throw new CannotDo(none.reason() + " " + none.remedy());
+                  });
+      if (out.isPresent()) {
+        JsonArgument.write(out.get(), w -> writer.write(w, opinions));
+      } else {
+        new SecondOpinionsText(terminal).write(opinions);
+      }
+    } else if (stranger) {
       StrangerTrial strangers = comparison.strangers(element, set);
       if (out.isPresent()) {
         JsonArgument.write(out.get(), w -> writer.write(w, strangers));

@@ -3,12 +3,16 @@ package org.comparanda.suggestion;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BooleanSupplier;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.reference.Shelf;
+import org.comparanda.statistics.Outcome;
 import org.comparanda.taxon.TaxonTree;
 
 /**
@@ -31,6 +35,7 @@ public final class Comparison {
   private final Memo<MeasurementSet, TrialRun> runs;
   private final Memo<MeasurementSet, Trial> trials;
   private final Memo<Scale, Comparison> onScale;
+  private final Map<MeasurementSet, SecondOpinions> opinions = new ConcurrentHashMap<>();
 
   /** A set of measurements of an element, in the order of the element. */
   private record MeasurementSet(ElementKey element, List<MeasurementCode> codes) {}
@@ -86,6 +91,45 @@ public final class Comparison {
   /** The trial with each taxon taken off the shelf in turn. */
   public StrangerTrial strangers(ElementKey element, List<MeasurementCode> set) {
     return Strangers.of(this, element, set);
+  }
+
+  /**
+   * All methods compared by ten outer folds of the animals that have the whole set; kept once done.
+   * It may take minutes on a large shelf: not for the thread of a window.
+   *
+   * @param stopped asked before each fold; when it says yes, the comparison ends without figures
+   */
+  public Outcome<SecondOpinions> secondOpinions(
+      ElementKey element, List<MeasurementCode> codes, BooleanSupplier stopped) {
+    MeasurementSet set = set(element, codes);
+    Optional<SecondOpinions> known = Optional.ofNullable(opinions.get(set));
+    if (known.isPresent()) {
+      return Outcome.of(known.get());
+    }
+    if (!Coordinates.on(rules.scale()).possibleWith(set.codes().size())) {
+      return Outcome.none("There are too few measurements to compare.", "Name more of them.");
+    }
+    Sample sample = sample(element, set.codes());
+    return rules
+        .priors()
+        .among(sample)
+        .then(priors -> OuterFolds.scores(sample, priors, stopped))
+        .then(scores -> Outcome.of(keep(set, sample, scores)));
+  }
+
+  private SecondOpinions keep(MeasurementSet set, Sample sample, List<MethodScore> scores) {
+    SecondOpinions compared =
+        new SecondOpinions(
+            set.element(),
+            set.codes(),
+            scores.get(0).hits().tries(),
+            OuterFolds.FOLDS,
+            OuterFolds.SEED,
+            MethodChoice.of(sample.rows(Sample.Offer.ANIMAL), sample.taxa(), Method.AUTO).reason(),
+            scores,
+            shelfVersion);
+    opinions.put(set, compared);
+    return compared;
   }
 
   /** The comparative animals as dots for the picture, the bone's own animal left out. */

@@ -1,7 +1,12 @@
 package org.comparanda.suggestion;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import org.comparanda.bone.BoneAge;
+import org.comparanda.bone.ElementKey;
 
 /**
  * How bones are compared with the shelf: options only, no data.
@@ -13,6 +18,7 @@ import org.comparanda.bone.BoneAge;
  * @param counting animals or bones as rows
  * @param thresholds numbers by which answers are decided
  * @param setAside taxa that cannot occur here
+ * @param houseChoices method by element, taken where {@code method} is {@code AUTO}
  */
 public record ComparisonRules(
     Scale scale,
@@ -21,9 +27,11 @@ public record ComparisonRules(
     BoneAge age,
     Counting counting,
     Thresholds thresholds,
-    List<SetAside> setAside) {
+    List<SetAside> setAside,
+    Map<ElementKey, Method> houseChoices) {
   public ComparisonRules {
     setAside = List.copyOf(setAside);
+    houseChoices = Collections.unmodifiableMap(new TreeMap<>(houseChoices));
   }
 
   /** Logs, method by rule, equal priors, age not known, animals as rows. */
@@ -35,34 +43,60 @@ public record ComparisonRules(
         BoneAge.NOT_KNOWN,
         Counting.ANIMALS,
         Thresholds.withDefaults(),
-        List.of());
+        List.of(),
+        Map.of());
   }
 
   public ComparisonRules withScale(Scale other) {
-    return new ComparisonRules(other, method, priors, age, counting, thresholds, setAside);
+    return new ComparisonRules(
+        other, method, priors, age, counting, thresholds, setAside, houseChoices);
   }
 
   public ComparisonRules withMethod(Method other) {
-    return new ComparisonRules(scale, other, priors, age, counting, thresholds, setAside);
+    return new ComparisonRules(
+        scale, other, priors, age, counting, thresholds, setAside, houseChoices);
   }
 
   public ComparisonRules withPriors(Priors other) {
-    return new ComparisonRules(scale, method, other, age, counting, thresholds, setAside);
+    return new ComparisonRules(
+        scale, method, other, age, counting, thresholds, setAside, houseChoices);
   }
 
   public ComparisonRules withAge(BoneAge other) {
-    return new ComparisonRules(scale, method, priors, other, counting, thresholds, setAside);
+    return new ComparisonRules(
+        scale, method, priors, other, counting, thresholds, setAside, houseChoices);
   }
 
   public ComparisonRules withCounting(Counting other) {
-    return new ComparisonRules(scale, method, priors, age, other, thresholds, setAside);
+    return new ComparisonRules(
+        scale, method, priors, age, other, thresholds, setAside, houseChoices);
   }
 
   public ComparisonRules withThresholds(Thresholds other) {
-    return new ComparisonRules(scale, method, priors, age, counting, other, setAside);
+    return new ComparisonRules(scale, method, priors, age, counting, other, setAside, houseChoices);
   }
 
   public ComparisonRules withSetAside(List<SetAside> other) {
-    return new ComparisonRules(scale, method, priors, age, counting, thresholds, other);
+    return new ComparisonRules(
+        scale, method, priors, age, counting, thresholds, other, houseChoices);
+  }
+
+  /** The same with another method for one element, chosen by the house. */
+  public ComparisonRules withHouseChoice(ElementKey element, Method choice) {
+    Map<ElementKey, Method> choices = new TreeMap<>(houseChoices);
+    choices.put(element, choice);
+    return withHouseChoices(choices);
+  }
+
+  /** The same with other choices of the house. */
+  public ComparisonRules withHouseChoices(Map<ElementKey, Method> choices) {
+    return new ComparisonRules(scale, method, priors, age, counting, thresholds, setAside, choices);
+  }
+
+  /** The house's choice for an element, where the method is left to rule. */
+  Optional<Method> houseChoice(ElementKey element) {
+    return method == Method.AUTO
+        ? Optional.ofNullable(houseChoices.get(element)).filter(m -> m != Method.AUTO)
+        : Optional.empty();
   }
 }

@@ -36,6 +36,12 @@ record MethodChoice(Discriminant method, String reason) {
     };
   }
 
+  /** The method of a house's own choice for this element. */
+  static MethodChoice ofHouse(GroupedRows rows, List<TaxonName> taxa, Method chosen) {
+    Discriminant method = of(rows, taxa, chosen).method();
+    return new MethodChoice(method, method.name() + ", the house's choice for this element");
+  }
+
   /** The reason with how strongly a covariance was pulled, where it was. */
   String reasonWith(List<Double> shrinkage) {
     return shrinkage.isEmpty()

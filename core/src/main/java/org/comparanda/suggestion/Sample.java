@@ -51,7 +51,11 @@ final class Sample {
     this.oneSideRows = rows.withSides(pairs);
     this.moments = UnitMoments.of(rows);
     this.oneSideMoments = UnitMoments.of(oneSideRows);
-    this.choice = MethodChoice.of(rows, taxa, rules.method());
+    this.choice =
+        rules
+            .houseChoice(element.element())
+            .map(method -> MethodChoice.ofHouse(rows, taxa, method))
+            .orElseGet(() -> MethodChoice.of(rows, taxa, rules.method()));
   }
 
   /** The sample of a set that is not empty. */

@@ -15,9 +15,6 @@ import org.comparanda.taxon.TaxonName;
 
 /** Counts a trial that was run. */
 final class TrialReport {
-  /** Shares below this count as this in the log score, so that one sure miss stays finite. */
-  private static final double SMALLEST_SHARE = 1e-15;
-
   private TrialReport() {}
 
   static Trial of(
@@ -37,8 +34,8 @@ final class TrialReport {
         table(animals),
         run.bones().stream().map(row -> row(run, row)).toList(),
         TrialRun.hits(run.bones()),
-        score(animals, (shares, group) -> Math.log(Math.max(SMALLEST_SHARE, shares.of(group)))),
-        score(animals, TrialReport::brier),
+        score(animals, ShareScore::log),
+        score(animals, ShareScore::brier),
         CalibratedList.quality(animals, samples, rules.thresholds()));
   }
 
@@ -95,14 +92,5 @@ final class TrialReport {
             "No animal could be judged by others of its taxon.",
             "Measure at least two animals of some taxon.")
         : Outcome.of(sum / count);
-  }
-
-  private static double brier(Shares shares, int truth) {
-    double sum = 0;
-    for (int group = 0; group < shares.values().size(); group++) {
-      double miss = shares.of(group) - (group == truth ? 1 : 0);
-      sum += miss * miss;
-    }
-    return sum;
   }
 }

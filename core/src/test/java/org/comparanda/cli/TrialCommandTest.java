@@ -170,6 +170,29 @@ class TrialCommandTest {
   }
 
   @Test
+  void secondOpinionsStandSideBySideAndDecideNothing() throws IOException {
+    String shelf = OutsideFile.copied(folder, "midge.csv").toString();
+    String[] midges = {
+      "trial",
+      "--shelf",
+      shelf,
+      "--as",
+      "animal=id,taxon=species",
+      "--register",
+      "--second-opinions"
+    };
+    Typed typed = Typed.command((Object[]) midges);
+    JsonNode json = trial(List.of(midges).subList(1, midges.length).toArray());
+    assertAll(
+        () -> assertEquals(0, typed.code(), typed.err()),
+        () -> assertTrue(typed.out().contains("auto takes predictive, by rule: "), typed.out()),
+        () -> assertTrue(typed.out().contains("shrunk-per-taxon"), typed.out()),
+        () -> assertEquals(8, json.get("methods").size()),
+        () -> assertEquals(15, json.get("methods").get(0).get("animals").asInt()),
+        () -> assertEquals(10, json.get("folds").asInt()));
+  }
+
+  @Test
   void aShelfOfSeveralElementsAsksWhichOne() throws IOException {
     Path shelf =
         Files.writeString(

@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.comparanda.statistics.Proportion;
+import org.comparanda.suggestion.MethodScore;
+import org.comparanda.suggestion.SecondOpinions;
 import org.comparanda.suggestion.StrangerTrial;
 import org.comparanda.suggestion.Trial;
 import org.comparanda.suggestion.TrialRow;
@@ -48,6 +50,34 @@ public final class TrialJson {
         json.endObject();
       }
       json.endArray().endObject().endObject();
+    }
+  }
+
+  /** All methods compared by outer folds. */
+  public void write(Writer writer, SecondOpinions opinions) throws IOException {
+    try (JsonText json = new JsonText(writer)) {
+      json.object()
+          .text("program", program.program())
+          .text("version", program.version())
+          .text("element", opinions.element())
+          .names("measurements", opinions.measurements())
+          .count("animals", opinions.animals())
+          .count("folds", opinions.folds())
+          .count("seed", opinions.seed())
+          .text("byRule", opinions.byRule())
+          .text("shelfVersion", opinions.shelfVersion())
+          .array("methods");
+      for (MethodScore score : opinions.methods()) {
+        json.object()
+            .text("method", score.method().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+            .count("animals", score.hits().tries())
+            .count("hits", score.hits().hits())
+            .wilson95(score.hits())
+            .number("logScore", score.logScore())
+            .number("brier", score.brier())
+            .endObject();
+      }
+      json.endArray().endObject();
     }
   }
 

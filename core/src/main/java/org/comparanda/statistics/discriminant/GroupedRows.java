@@ -2,6 +2,7 @@ package org.comparanda.statistics.discriminant;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
@@ -127,6 +128,11 @@ public final class GroupedRows {
   /** The same without all rows and side pairs of a unit. */
   public GroupedRows withoutUnit(int unit) {
     return where(row -> unit(row) != unit, sides.withoutUnit(unit));
+  }
+
+  /** The same without all rows and side pairs of these units. */
+  public GroupedRows withoutUnits(Set<Integer> out) {
+    return where(row -> !out.contains(unit(row)), sides.withoutUnits(out));
   }
 
   /** The same with the rows of one group only; groups keep their numbers. */

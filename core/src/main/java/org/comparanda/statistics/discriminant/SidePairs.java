@@ -2,6 +2,7 @@ package org.comparanda.statistics.discriminant;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.comparanda.statistics.SymmetricMatrix;
 
@@ -88,6 +89,10 @@ public final class SidePairs {
 
   public SidePairs withoutUnit(int unit) {
     return new SidePairs(columns, pairs.stream().filter(p -> p.unit != unit).toList());
+  }
+
+  SidePairs withoutUnits(Set<Integer> out) {
+    return new SidePairs(columns, pairs.stream().filter(p -> !out.contains(p.unit)).toList());
   }
 
   SidePairs mapped(int newColumns, UnaryOperator<double[]> map) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.Proportion;
 
@@ -37,6 +38,27 @@ public record Trial(List<TrialRow> rows) {
       Judge judge =
           judges.computeIfAbsent(unit, u -> Judge.of(shelf, units.without(u), u, method, priors));
       judged.add(judge.judge(i, unit, offered.group(i), offered.row(i)));
+    }
+    return new Trial(judged);
+  }
+
+  /**
+   * Offers the rows of one fold's units to what all other units say, whatever the method tunes on
+   * them inside: one outer fold.
+   */
+  public static Trial ofFold(
+      GroupedRows rows, Set<Integer> fold, Discriminant method, Priors priors) {
+    GroupedRows rest = rows.withoutUnits(fold);
+    Judge judge =
+        new Judge(
+            GroupMoments.of(rest),
+            method.fit(rest, priors),
+            GroupDistances.of(GroupMoments.of(rest)));
+    List<TrialRow> judged = new ArrayList<>();
+    for (int i = 0; i < rows.rows(); i++) {
+      if (fold.contains(rows.unit(i))) {
+        judged.add(judge.judge(i, rows.unit(i), rows.group(i), rows.row(i)));
+      }
     }
     return new Trial(judged);
   }
