@@ -5,9 +5,9 @@ import java.util.List;
 import org.comparanda.demo.FaultySheet.Row;
 
 /**
- * Spread of the calcaneus within one taxon, without the animal in question: means and covariance of
- * the logs of two measurements. With two measurements the tail of the F distribution is closed, so
- * a chance can be turned into a distance without tables.
+ * Spread of the calcaneus within one taxon, without the animal in question and those that are
+ * spoilt already: means and covariance of the logs of two measurements. With two measurements the
+ * tail of the F distribution is closed, so a chance can be turned into a distance without tables.
  */
 final class CalcaneusSpread {
   static final String LENGTH = "GL [mm]";
@@ -68,6 +68,7 @@ final class CalcaneusSpread {
     String last = row.get("animal");
     for (Row other : sheet.all()) {
       if (isMeasured(other)
+          && sheet.untouched(other)
           && other.get("taxon").equals(row.get("taxon"))
           && !other.get("animal").equals(row.get("animal"))
           && !other.get("animal").equals(last)) {

@@ -64,17 +64,18 @@ final class FaultySheet {
   /** A bone drawn from those of untouched animals that suit; its animal then counts as spoilt. */
   Row draw(Predicate<Row> suits) {
     List<Row> free =
-        rows.stream()
-            .filter(r -> !spoilt.contains(r.get("animal")))
-            .filter(r -> !r.has("flags"))
-            .filter(suits)
-            .toList();
+        rows.stream().filter(this::untouched).filter(r -> !r.has("flags")).filter(suits).toList();
     if (free.isEmpty()) {
       throw new IllegalStateException("No untouched bone of the shelf suits this fault.");
     }
     Row row = free.get(draws.below(free.size()));
     spoilt.add(row.get("animal"));
     return row;
+  }
+
+  /** Whether nothing was planted into the animal of this bone. */
+  boolean untouched(Row row) {
+    return !spoilt.contains(row.get("animal"));
   }
 
   /** Every bone of that animal. */

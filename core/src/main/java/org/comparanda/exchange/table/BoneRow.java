@@ -1,12 +1,16 @@
 package org.comparanda.exchange.table;
 
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.comparanda.bone.BoneState;
 import org.comparanda.bone.ElementKey;
+import org.comparanda.bone.Flag;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
+import org.comparanda.check.BoneEntry;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.taxon.TaxonName;
 
@@ -30,5 +34,24 @@ record BoneRow(
     Map<MeasurementCode, Double> values) {
   BoneRow {
     values = java.util.Collections.unmodifiableMap(new TreeMap<>(values));
+  }
+
+  /** The row as the integrity list looks at it. */
+  BoneEntry entry() {
+    Set<Flag> flags = new LinkedHashSet<>(state.flags());
+    if (state.young()) {
+      flags.add(Flag.UNFUSED);
+    }
+    return new BoneEntry(
+        number,
+        animal.isEmpty() ? "row " + number : animal,
+        taxon,
+        element,
+        side,
+        portion,
+        flags,
+        ageClass,
+        remarks,
+        values);
   }
 }

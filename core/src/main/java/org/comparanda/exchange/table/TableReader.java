@@ -3,6 +3,7 @@ package org.comparanda.exchange.table;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.comparanda.check.BoneEntry;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.Shelf;
@@ -41,6 +42,21 @@ public final class TableReader {
   /** A shelf of its own. */
   public TableOutcome<Shelf> shelf(Path table) {
     return reading(table, Optional.empty()).shelf();
+  }
+
+  /**
+   * The rows as they stand, for the integrity list: names that nobody knows, animals with two taxa
+   * or a number used twice and doubtful units are no problem here. Text where a number should be
+   * still is.
+   */
+  public TableOutcome<List<BoneEntry>> entries(Path table) {
+    TableOptions lenient =
+        options
+            .withUnknown(TableOptions.Unknown.REGISTER)
+            .withUnitDoubt(TableOptions.UnitDoubt.TAKE_AS_IS);
+    return new TableReading(
+            table, lenient, new KnownWords(protocol, tree, Optional.empty()), progress)
+        .entries();
   }
 
   /** Animals to be added to a collection, checked against what it holds. */

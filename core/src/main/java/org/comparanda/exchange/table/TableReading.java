@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.comparanda.check.BoneEntry;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.BoneInHand;
@@ -51,6 +52,14 @@ final class TableReading {
 
   TableOutcome<Shelf> shelf() {
     return assembled(Shelf::new);
+  }
+
+  TableOutcome<List<BoneEntry>> entries() {
+    List<BoneEntry> entries = new ArrayList<>();
+    checked(Use.SHELF, row -> entries.add(row.entry()));
+    return problems.isEmpty()
+        ? new TableRead<>(entries, known.protocol(), facts())
+        : new TableRefused<>(problems.report());
   }
 
   private <T> TableOutcome<T> assembled(Function<List<Animal>, T> content) {
