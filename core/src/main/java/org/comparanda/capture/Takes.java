@@ -16,8 +16,13 @@ import org.comparanda.measurement.Reading;
  *
  * @param rows in the order of the log
  */
-record Takes(List<Reading> rows) {
-  static Takes of(ElementKey element, List<Reading> log) {
+public record Takes(List<Reading> rows) {
+  public Takes {
+    rows = List.copyOf(rows);
+  }
+
+  /** The rows of a bone's log that count, as long as it is taken for this element. */
+  public static Takes of(ElementKey element, List<Reading> log) {
     Set<Long> withdrawn = new HashSet<>();
     for (Reading row : log) {
       if (row.kind() == Reading.Kind.WITHDRAWAL) {
@@ -49,7 +54,7 @@ record Takes(List<Reading> rows) {
   }
 
   /** Mean of two or median of more of all takes of a field, mm. */
-  Optional<Double> value(MeasurementCode code) {
+  public Optional<Double> value(MeasurementCode code) {
     return middle(lengths(rows.stream().filter(row -> row.code().equals(code)).toList()));
   }
 

@@ -50,6 +50,13 @@ public final class Comparanda {
     line.addSubcommand(new SizeCommand(terminal));
     line.addSubcommand(new TallyCommand(terminal));
     line.addSubcommand(new ErrorCommand(terminal));
+    line.addSubcommand(
+        new CommandLine(new ExportCommand())
+            .addSubcommand(new ExportArchive(terminal))
+            .addSubcommand(new ExportTable(terminal))
+            .addSubcommand(new ExportOpenCopy(terminal)));
+    line.addSubcommand(new BackupCommand(terminal));
+    line.addSubcommand(new RestoreCommand(terminal));
     line.setOut(terminal.out());
     line.setErr(terminal.err());
     line.setCaseInsensitiveEnumValuesAllowed(true);

@@ -1,11 +1,10 @@
 package org.comparanda.cli;
 
 import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -28,15 +27,12 @@ final class JsonArgument {
   }
 
   static void write(Path file, Writing writing) throws IOException {
-    Path place = file.toAbsolutePath();
-    Path unfinished = Files.createTempFile(place.resolveSibling(""), "unfinished", ".json");
-    try {
-      try (Writer writer = Files.newBufferedWriter(unfinished, StandardCharsets.UTF_8)) {
-        writing.to(writer);
-      }
-      Files.move(unfinished, place, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(unfinished);
-    }
+    FinishedFile.write(
+        file,
+        bytes -> {
+          Writer writer = new OutputStreamWriter(bytes, StandardCharsets.UTF_8);
+          writing.to(writer);
+          writer.flush();
+        });
   }
 }

@@ -1,12 +1,15 @@
 package org.comparanda.storage;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.comparanda.capture.CaliperCards;
 import org.comparanda.capture.Drafts;
 import org.comparanda.daybook.DayBook;
@@ -173,6 +176,94 @@ public final class Collection implements AutoCloseable {
   /** Grows by one with every change of the shelf; 0 for an empty one. */
   public long shelfVersion() {
     return database.read(SqlReferenceAnimals::version);
+  }
+
+  /** Gives every row of every table: its table's name, then its columns. */
+  public void eachRow(BiConsumer<String, Map<String, Object>> taker) {
+    database.read(
+        h -> {
+          RowCopy.out(h, taker);
+          return file;
+        });
+  }
+
+  /** Gives rows one after the other. */
+  public interface Filling {
+    /** Gives all rows. Errors: {@link IOException} if they can't be read. */
+    void rows(BiConsumer<String, Map<String, Object>> taker) throws IOException;
+  }
+
+  /**
+   * Makes a collection from rows as {@link #eachRow} gives them, all of them or none.
+   *
+   * <p>Errors: those of {@link #create}; {@link CollectionProblem} if the rows are not of this form
+   * or do not give that content hash; {@link IOException} if they can't be read. Nothing then
+   * stands there.
+   */
+  public static Collection rebuild(Path file, Clock clock, String contentHash, Filling filling)
+      throws IOException {
+    Collection made = create(file, clock);
+    boolean whole = false;
+    try {
+      made.fill(filling);
+      if (!made.contentHash().equals(contentHash)) {
+        throw CollectionProblem.copyDiffers(file);
+      }
+      whole = true;
+      return made;
+    } finally {
+      if (!whole) {
+        made.close();
+        Files.deleteIfExists(made.file);
+      }
+    }
+  }
+
+  private void fill(Filling filling) throws IOException {
+    try {
+      database.write(
+          h -> {
+            try {
+              filling.rows(new RowCopy(h)::in);
+              return file;
+            } catch (IOException unreadable) {
+              throw new UncheckedIOException(unreadable);
+            }
+          });
+    } catch (UncheckedIOException unreadable) {
+      throw new IOException(unreadable.getMessage(), unreadable);
+    }
+  }
+
+  /**
+   * Writes a whole copy of the file, looked through before it stands there.
+   *
+   * <p>Errors: {@link CollectionProblem} if something stands there already, the folder can't be
+   * written or the copy is not equal.
+   */
+  public void backUp(Path place) {
+    Path copy = place.toAbsolutePath();
+    if (Files.exists(copy)) {
+      throw CollectionProblem.exists(place);
+    }
+    try {
+      Path room = Files.createTempDirectory(copy.resolveSibling(""), "unfinished");
+      Path unfinished = room.resolve("copy" + ENDING);
+      try {
+        database.copyTo(unfinished);
+        try (Collection copied = open(unfinished, clock)) {
+          if (!copied.contentHash().equals(contentHash())) {
+            throw CollectionProblem.copyDiffers(file);
+          }
+        }
+        Files.move(unfinished, copy);
+      } finally {
+        Files.deleteIfExists(unfinished);
+        Files.deleteIfExists(room);
+      }
+    } catch (IOException problem) {
+      throw CollectionProblem.notWritable(place);
+    }
   }
 
   /** SHA-256 over all rows, in hexadecimal: equal for equal content, whatever the file's layout. */

@@ -71,6 +71,24 @@ public final class CollectionProblem extends RuntimeException {
             + "; a table of bones is brought in by import.");
   }
 
+  static CollectionProblem foreignRow(String name) {
+    return new CollectionProblem(
+        Kind.FOREIGN,
+        "The copy holds \""
+            + name
+            + "\", which a collection of this version doesn't have. Nothing was restored. Restore it"
+            + " with the version that wrote it.");
+  }
+
+  static CollectionProblem copyDiffers(Path file) {
+    return new CollectionProblem(
+        Kind.DAMAGED,
+        "The copy of \""
+            + file
+            + "\" is not equal to what it was made from (its content hash differs). It was not kept."
+            + " Try again, and check the disk.");
+  }
+
   static CollectionProblem newer(Path file, int found, int known) {
     return new CollectionProblem(
         Kind.NEWER,

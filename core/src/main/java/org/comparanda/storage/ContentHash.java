@@ -13,7 +13,8 @@ import org.jdbi.v3.core.Handle;
  * Hash of all rows of all tables, each in the order of its key; streams, so size does not matter.
  */
 final class ContentHash {
-  private static final List<String> TABLES_AND_KEYS =
+  /** Every table with its order; a row stands after those it refers to. */
+  static final List<String> TABLES_AND_KEYS =
       List.of(
           "person order by id",
           "animal order by id",

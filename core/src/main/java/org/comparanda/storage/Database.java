@@ -53,6 +53,15 @@ final class Database implements AutoCloseable {
     }
   }
 
+  /** A whole copy of the file as of one moment, at a place where nothing stands. */
+  void copyTo(Path place) {
+    try {
+      reading.useHandle(h -> h.execute("vacuum into ?", place.toString()));
+    } catch (JdbiException problem) {
+      throw told(place, problem).<RuntimeException>map(p -> p).orElse(problem);
+    }
+  }
+
   /** What a failure of the database means for the person at the bench, where we know it. */
   static Optional<CollectionProblem> told(Path file, Throwable problem) {
     for (Throwable cause = problem; cause != null; cause = cause.getCause()) {
