@@ -94,6 +94,16 @@ class HouseRulesTest {
           .because("what goes in and out is read and written in one place");
 
   @ArchTest
+  static final ArchRule paperInOnePlace =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("org.comparanda.slips..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..", "com.google.zxing..")
+          .because("what is printed is drawn in one place");
+
+  @ArchTest
   static final ArchRule commandLineInOnePlace =
       noClasses()
           .that()

@@ -55,6 +55,7 @@ public final class Comparanda {
             .addSubcommand(new ExportArchive(terminal))
             .addSubcommand(new ExportTable(terminal))
             .addSubcommand(new ExportOpenCopy(terminal)));
+    line.addSubcommand(new SlipsCommand(terminal));
     line.addSubcommand(new BackupCommand(terminal));
     line.addSubcommand(new RestoreCommand(terminal));
     line.setOut(terminal.out());
