@@ -55,6 +55,12 @@ public final class Comparanda {
             .addSubcommand(new ExportArchive(terminal))
             .addSubcommand(new ExportTable(terminal))
             .addSubcommand(new ExportOpenCopy(terminal)));
+    line.addSubcommand(
+        new CommandLine(new TrayCommand())
+            .addSubcommand(new TrayList(terminal))
+            .addSubcommand(new TrayAdd(terminal))
+            .addSubcommand(new TrayState(terminal))
+            .addSubcommand(new TrayCall(terminal)));
     line.addSubcommand(new SlipsCommand(terminal));
     line.addSubcommand(new BackupCommand(terminal));
     line.addSubcommand(new RestoreCommand(terminal));

@@ -1,0 +1,11 @@
+package org.comparanda.cli;
+
+import picocli.CommandLine.Command;
+
+/** Groups what is done with trays. */
+@Command(
+    name = "tray",
+    description = "Lots and trays on their way through the room: list, add, state, call.",
+    synopsisSubcommandLabel = "COMMAND",
+    mixinStandardHelpOptions = true)
+final class TrayCommand {}
