@@ -1,12 +1,17 @@
 package org.comparanda.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.comparanda.exchange.table.PriorTable;
+import org.comparanda.exchange.table.SetAsideTable;
 import org.comparanda.exchange.table.TableOptions;
 import org.comparanda.suggestion.ComparisonRules;
 import org.comparanda.suggestion.Method;
 import org.comparanda.suggestion.Priors;
 import org.comparanda.suggestion.Scale;
+import org.comparanda.suggestion.SetAside;
+import org.comparanda.taxon.TaxonName;
 import picocli.CommandLine.Option;
 
 /** How bones are compared with the shelf. */
@@ -37,11 +42,20 @@ final class ComparisonArguments {
               + " taxon,prior.")
   private String priors = "equal";
 
+  @Option(
+      names = "--set-aside",
+      paramLabel = "TAXON=REASON",
+      description =
+          "Leave a taxon of the shelf out because it cannot occur here; every answer says so."
+              + " Repeatable; a table with the columns taxon,reason will do, too.")
+  private List<String> setAside = List.of();
+
   ComparisonRules rules() {
     return ComparisonRules.withDefaults()
         .withScale(scale)
         .withMethod(method())
-        .withPriors(priors());
+        .withPriors(priors())
+        .withSetAside(setAside());
   }
 
   /** The word as asked for. */
@@ -61,6 +75,33 @@ final class ComparisonArguments {
                     "\""
                         + method
                         + "\" after --method is no method. Nothing was done. See --help for the list."));
+  }
+
+  private List<SetAside> setAside() {
+    List<SetAside> all = new ArrayList<>();
+    for (String word : setAside) {
+      int sign = word.indexOf('=');
+      if (sign < 0) {
+        all.addAll(
+            SetAsideTable.read(Path.of(word))
+                .fold(
+                    list -> list,
+                    none -> {
+                      throw new CannotDo(none.reason() + "\n" + none.remedy());
+                    }));
+      } else if (sign == 0 || word.substring(sign + 1).isBlank()) {
+        throw new CannotDo(
+            "\""
+                + word
+                + "\" after --set-aside names no taxon or no reason. Nothing was done. Write"
+                + " TAXON=REASON.");
+      } else {
+        all.add(
+            new SetAside(
+                new TaxonName(word.substring(0, sign).strip()), word.substring(sign + 1).strip()));
+      }
+    }
+    return all;
   }
 
   private Priors priors() {

@@ -80,7 +80,11 @@ final class DemoCommand implements Callable<Integer> {
       text.write(comparison.suggest(bone));
     }
     terminal.say("All data above are simulated. A suggestion is not an identification.");
-    terminal.say("Next: suggest " + place.resolve("tray-hard.csv") + " --collection " + file);
+    terminal.say(
+        "Next: java -jar core/target/comparanda.jar suggest "
+            + quoted(place.resolve("tray-hard.csv"))
+            + " --collection "
+            + quoted(file));
     return Terminal.FINE;
   }
 
@@ -95,6 +99,12 @@ final class DemoCommand implements Callable<Integer> {
             + file
             + ".");
     terminal.say("");
+  }
+
+  /** A name with a blank needs quotation marks on any command line. */
+  private static String quoted(Path path) {
+    String name = path.toString();
+    return name.contains(" ") ? '"' + name + '"' : name;
   }
 
   private static Path dataFolder() {

@@ -41,6 +41,10 @@ record SuggestionText(Terminal terminal) {
       terminal.say("  Measure next");
       s.next().forEach(n -> terminal.say("    " + next(n)));
     }
+    if (!s.taxa().isEmpty()) {
+      terminal.say("  Method " + s.basis().method() + "; priors " + s.basis().priors() + ".");
+      terminal.say("  " + s.basis().sample());
+    }
     s.warnings().forEach(w -> terminal.say("  Careful: " + w));
     terminal.say("");
   }

@@ -77,23 +77,32 @@ final class AnswerSentence {
         ladder.fossil()
             ? "Never tested: nearest on the shelf is " + taxon + " alone"
             : "Never tested: it would be " + taxon + " alone";
-    String lower = " (lower limit " + Wording.percent(gate.wilson(0.95).lower()) + " %)";
-    String missing =
-        gate.tries() == 0
-            ? ", but in the trial of this set no animal was answered so"
-            : ", but in the trial of this set that answer was right only "
-                + gate.hits()
-                + " times in "
-                + gate.tries()
-                + lower;
     return start
-        + missing
-        + "; what is missing is a lower limit of "
-        + Wording.percent(limits.gateLowerLimit())
-        + " %, that is, more animals of "
+        + tested(gate)
+        + " More animals of "
         + taxon
-        + " on the shelf."
+        + " on the shelf are needed."
         + proposed(verdict);
+  }
+
+  private String tested(Proportion gate) {
+    if (gate.tries() == 0) {
+      return ", but in the trial of this set no animal was answered so.";
+    }
+    boolean always = gate.hits() == gate.tries();
+    return ", "
+        + (always ? "and" : "but")
+        + " in the trial of this set that answer was right "
+        + (always ? "" : "only ")
+        + gate.hits()
+        + (gate.hits() == 1 ? " time in " : " times in ")
+        + gate.tries()
+        + (always ? ", which is too few to go by" : "")
+        + " (lower limit "
+        + Wording.percent(gate.wilson(0.95).lower())
+        + " %, needed "
+        + Wording.percent(limits.gateLowerLimit())
+        + " %).";
   }
 
   private String few(Verdict verdict) {

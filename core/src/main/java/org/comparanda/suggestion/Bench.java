@@ -64,7 +64,7 @@ final class Bench {
           BeforeFit.notFitted(
               "nothing was measured that the shelf has for the " + name + "; stored only."));
     }
-    if (!Coordinates.on(rules.scale()).possibleWith(set.size())) {
+    if (!Coordinates.possible(rules.scale(), set.size())) {
       return Optional.of(
           BeforeFit.notFitted("proportions need 3 measurements; take one more or compare sizes."));
     }
@@ -80,6 +80,7 @@ final class Bench {
         reason.sentence(),
         "",
         about(),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),
@@ -115,6 +116,7 @@ final class Bench {
                 verdict, judgement.gate(), judgement.trial().toldApart(verdict.taxa(), fit.unit())),
         details(question, judgement),
         fits,
+        withoutSize(judgement),
         ladder.groups(fits),
         verdict.taxa(),
         calibrated.taxa(),
@@ -133,6 +135,12 @@ final class Bench {
         : comparison.nextBest(bone.element()).of(element, values, set, bone.portion(), fits, unit);
   }
 
+  private List<SizeFreeFit> withoutSize(Judgement judgement) {
+    return rules.scale() == Scale.LN
+        ? new SizeFree(rules.thresholds()).of(judgement.fit(), values, judgement.fits())
+        : List.of();
+  }
+
   private List<String> details(Judgement.Question question, Judgement judgement) {
     Explanation explanation =
         new Explanation(judgement.fit().sample(), values, judgement.fits(), judgement.verdict());
@@ -141,14 +149,15 @@ final class Bench {
     explanation.lessLikely().ifPresent(details::add);
     explanation.thin().ifPresent(details::add);
     details.addAll(sensitivity(question, judgement));
+    details.addAll(
+        new SizeFree(rules.thresholds()).sentences(judgement.fits(), withoutSize(judgement)));
     details.addAll(about());
     return details;
   }
 
   private List<String> sensitivity(Judgement.Question question, Judgement judgement) {
     Sensitivity sensitivity =
-        new Sensitivity(
-            comparison.answers(), rules.thresholds(), judgement.fits(), judgement.verdict());
+        new Sensitivity(comparison.answers(), judgement.fits(), judgement.verdict());
     List<String> hangsOn = new ArrayList<>();
     sensitivity
         .readings(set, other -> Judgement.beforeGate(comparison, question.withSet(other)))
@@ -156,17 +165,17 @@ final class Bench {
     for (Priors other : List.of(Priors.equal(), Priors.shelf())) {
       if (other.kind() != rules.priors().kind()) {
         sensitivity
-            .priors(other.name(), rules.priors().ratio(other, judgement.fit().sample()))
+            .priors(supposed(other), rules.priors().ratio(other, judgement.fit().sample()))
             .ifPresent(hangsOn::add);
       }
     }
-    if (rules.scale() == Scale.LN && Coordinates.CONTRASTS.possibleWith(set.size())) {
-      Judgement.fits(comparison.byProportions(), question)
-          .value()
-          .flatMap(sensitivity::proportions)
-          .ifPresent(hangsOn::add);
-    }
     return hangsOn;
+  }
+
+  private static String supposed(Priors priors) {
+    return priors.kind() == Priors.Kind.SHELF
+        ? "if each kind were as common as on the shelf"
+        : "if every kind were equally likely";
   }
 
   /** What is true of this question whatever the answer. */
@@ -180,8 +189,19 @@ final class Bench {
                     "This bone belongs to "
                         + a
                         + " on the shelf; that animal is left out of everything here."));
-    rules.setAside().forEach(s -> about.add("Set aside: " + s.taxon() + " (" + s.reason() + ")."));
+    rules.setAside().forEach(s -> about.add(aside(s)));
     return about;
+  }
+
+  private String aside(SetAside aside) {
+    boolean there =
+        comparison.shelf().animals().stream()
+            .anyMatch(a -> a.taxon().filter(aside.taxon()::equals).isPresent());
+    return "Set aside: "
+        + aside.taxon()
+        + " ("
+        + aside.reason()
+        + (there ? ")." : "); the shelf holds none, check the name.");
   }
 
   private List<String> warnings() {

@@ -34,7 +34,6 @@ public final class Comparison {
   private final Memo<MeasurementSet, Sample> samples;
   private final Memo<MeasurementSet, TrialRun> runs;
   private final Memo<MeasurementSet, Trial> trials;
-  private final Memo<Scale, Comparison> onScale;
   private final Map<MeasurementSet, SecondOpinions> opinions = new ConcurrentHashMap<>();
 
   /** A set of measurements of an element, in the order of the element. */
@@ -52,7 +51,6 @@ public final class Comparison {
         new Memo<>(SAMPLES_KEPT, set -> Sample.of(element(set.element()), set.codes(), rules));
     this.runs = new Memo<>(TRIALS_KEPT, this::runAfresh);
     this.trials = new Memo<>(TRIALS_KEPT, this::reportAfresh);
-    this.onScale = new Memo<>(1, scale -> of(shelf, protocol, tree, rules.withScale(scale)));
   }
 
   /** A comparison with the animals of a shelf under the given rules. */
@@ -106,7 +104,7 @@ public final class Comparison {
     if (known.isPresent()) {
       return Outcome.of(known.get());
     }
-    if (!Coordinates.on(rules.scale()).possibleWith(set.codes().size())) {
+    if (!Coordinates.possible(rules.scale(), set.codes().size())) {
       return Outcome.none("There are too few measurements to compare.", "Name more of them.");
     }
     Sample sample = sample(element, set.codes());
@@ -178,11 +176,6 @@ public final class Comparison {
 
   TrialRun run(ElementKey element, List<MeasurementCode> codes) {
     return runs.of(set(element, codes));
-  }
-
-  /** The same shelf compared by proportions alone. */
-  Comparison byProportions() {
-    return onScale.of(Scale.PROPORTIONS);
   }
 
   NextBest nextBest(ElementKey element) {

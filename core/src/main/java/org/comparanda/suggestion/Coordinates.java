@@ -1,64 +1,44 @@
 package org.comparanda.suggestion;
 
-/** How the values of a set become the numbers that are compared. */
-enum Coordinates {
-  /** The values as they are. */
-  WHOLE {
-    @Override
-    double[] of(double... values) {
-      return values.clone();
-    }
+import java.util.Optional;
+import org.comparanda.statistics.discriminant.WithoutSize;
 
-    @Override
-    int count(int measurements) {
-      return measurements;
-    }
+/** How the values of a set become the numbers that are compared: as they are, or without size. */
+final class Coordinates {
+  private static final int FEWEST_PROPORTIONS = 3;
 
-    @Override
-    int fewest() {
-      return 1;
-    }
-  },
-  /**
-   * p − 1 orthonormal contrasts, each the mean of those before against the next, scaled to length
-   * one (Helmert's); any orthonormal basis gives the same D².
-   */
-  CONTRASTS {
-    @Override
-    double[] of(double... values) {
-      double[] contrasts = new double[values.length - 1];
-      double sum = 0;
-      for (int i = 1; i < values.length; i++) {
-        sum += values[i - 1];
-        contrasts[i - 1] = (sum / i - values[i]) * Math.sqrt(i / (i + 1.0));
-      }
-      return contrasts;
-    }
+  private final int measurements;
+  private final Optional<WithoutSize> proportions;
 
-    @Override
-    int count(int measurements) {
-      return measurements - 1;
-    }
-
-    @Override
-    int fewest() {
-      return 3;
-    }
-  };
-
-  abstract double[] of(double... values);
-
-  /** Numbers compared where so many measurements were taken. */
-  abstract int count(int measurements);
-
-  /** Measurements needed. */
-  abstract int fewest();
-
-  boolean possibleWith(int measurements) {
-    return measurements >= fewest();
+  private Coordinates(int measurements, Optional<WithoutSize> proportions) {
+    this.measurements = measurements;
+    this.proportions = proportions;
   }
 
-  static Coordinates on(Scale scale) {
-    return scale == Scale.PROPORTIONS ? CONTRASTS : WHOLE;
+  /** For so many measurements, which must be possible on the scale. */
+  static Coordinates on(Scale scale, int measurements) {
+    return new Coordinates(
+        measurements,
+        scale == Scale.PROPORTIONS
+            ? WithoutSize.proportions(measurements).value()
+            : Optional.empty());
+  }
+
+  /** Measurements needed on a scale. */
+  static int fewest(Scale scale) {
+    return scale == Scale.PROPORTIONS ? FEWEST_PROPORTIONS : 1;
+  }
+
+  static boolean possible(Scale scale, int measurements) {
+    return measurements >= fewest(scale);
+  }
+
+  double[] of(double... values) {
+    return proportions.map(p -> p.row(values)).orElseGet(values::clone);
+  }
+
+  /** Numbers compared. */
+  int count() {
+    return proportions.isPresent() ? measurements - 1 : measurements;
   }
 }

@@ -46,11 +46,10 @@ final class Explanation {
         parts.stream().max(Comparator.comparingDouble(Contribution::dropIfLeftOut)).orElseThrow();
     return sample.set().size() == 1
         ? sample.set().get(0) + " alone was compared."
-        : "The distance from "
+        : sample.set().get(most.column())
+            + " sets it furthest apart from "
             + nearest.taxon()
-            + " hangs most on "
-            + sample.set().get(most.column())
-            + ": without it, its square would fall from "
+            + ": without it, the squared distance would fall from "
             + Wording.number(nearest.distanceSquared())
             + " to "
             + Wording.number(Math.max(0, nearest.distanceSquared() - most.dropIfLeftOut()))
@@ -61,18 +60,27 @@ final class Explanation {
     List<Double> parts = distances.preference(group(first), group(second), sample.numbers(bone));
     List<MeasurementCode> speakFor = speaking(parts, 1);
     List<MeasurementCode> speakAgainst = speaking(parts, -1);
-    String between = "Between " + first + " and " + second + ": ";
     if (speakFor.isEmpty()) {
-      return between + "no reading speaks for the first; what was likely before decides.";
+      return "No reading speaks for "
+          + first
+          + " rather than "
+          + second
+          + ": what was likely before decides.";
     }
     String sentence =
-        between
-            + Wording.all(names(speakFor))
-            + (speakFor.size() == 1 ? " speaks" : " speak, in this order,")
-            + " for the first";
+        Wording.all(names(speakFor))
+            + (speakFor.size() == 1 ? " speaks for " : " speak for ")
+            + first
+            + " rather than "
+            + second
+            + (speakFor.size() == 1 ? "" : ", " + speakFor.get(0) + " most");
     return speakAgainst.isEmpty()
         ? sentence + "."
-        : sentence + ", " + Wording.all(names(speakAgainst)) + " for the second.";
+        : sentence
+            + "; "
+            + Wording.all(names(speakAgainst))
+            + (speakAgainst.size() == 1 ? " speaks" : " speak")
+            + " the other way.";
   }
 
   /** Measurements whose part has that sign and is worth a word, largest first. */

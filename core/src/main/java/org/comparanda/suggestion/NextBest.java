@@ -9,8 +9,8 @@ import org.comparanda.bone.Portion;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.Protocol;
-import org.comparanda.statistics.Cholesky;
 import org.comparanda.statistics.discriminant.GroupMoments;
+import org.comparanda.statistics.discriminant.Shares;
 import org.comparanda.taxon.TaxonName;
 
 /** What would settle it: the measurements not yet taken, by what they are expected to tell. */
@@ -61,7 +61,7 @@ final class NextBest {
       }
     }
     found.sort(Comparator.comparingDouble(Worth::forTheEffort).reversed());
-    double open = EntropyDrop.entropy(shares(inPlay));
+    double open = new Shares(shares(inPlay)).entropy();
     return found.stream()
         .limit(MOST)
         .map(w -> new NextMeasurement(w.code(), w.gain(), sentence(w, open)))
@@ -87,35 +87,23 @@ final class NextBest {
     if (known.size() < 2 || degrees < limits.degreesNeeded()) {
       return Optional.empty();
     }
-    return moments
-        .spread()
-        .then(Cholesky::of)
-        .value()
-        .map(
-            spread ->
-                EntropyDrop.of(
-                    shares(known),
+    List<Double> shares =
+        sample.taxa().stream()
+            .map(
+                taxon ->
                     known.stream()
-                        .map(f -> centre(bone, set, spread, moments.mean(group(sample, f.taxon()))))
-                        .toList()));
+                        .filter(f -> f.taxon().equals(taxon))
+                        .map(TaxonFit::share)
+                        .findFirst()
+                        .orElse(0.0))
+            .toList();
+    return org.comparanda.statistics.discriminant.NextBest.expectedDrop(
+            moments, shares, bone.vector(set))
+        .value();
   }
 
   private static int group(Sample sample, TaxonName taxon) {
     return sample.taxa().indexOf(taxon);
-  }
-
-  /**
-   * Where the taxon expects the new reading, given the set, in conditional standard deviations: the
-   * last whitened coordinate of a bone whose new reading is 0, turned round.
-   */
-  private static double centre(
-      BoneRow bone, List<MeasurementCode> set, Cholesky spread, double... mean) {
-    double[] away = new double[mean.length];
-    double[] known = bone.vector(set);
-    for (int j = 0; j < mean.length; j++) {
-      away[j] = (j < known.length ? known[j] : 0) - mean[j];
-    }
-    return -spread.whiten(away)[mean.length - 1];
   }
 
   /** Shares rescaled to the taxa in play. */

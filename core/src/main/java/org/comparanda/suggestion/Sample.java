@@ -45,7 +45,7 @@ final class Sample {
       SidePairs pairs) {
     this.element = element;
     this.set = List.copyOf(set);
-    this.coordinates = Coordinates.on(rules.scale());
+    this.coordinates = Coordinates.on(rules.scale(), set.size());
     this.taxa = element.taxa();
     this.rows = rows;
     this.oneSideRows = rows.withSides(pairs);
@@ -60,8 +60,8 @@ final class Sample {
 
   /** The sample of a set that is not empty. */
   static Sample of(ElementRows element, List<MeasurementCode> set, ComparisonRules rules) {
-    Coordinates coordinates = Coordinates.on(rules.scale());
-    int columns = coordinates.count(set.size());
+    Coordinates coordinates = Coordinates.on(rules.scale(), set.size());
+    int columns = coordinates.count();
     List<TaxonName> taxa = element.taxa();
     GroupedRows.Builder rows = GroupedRows.builder(columns, taxa.size());
     SidePairs.Builder pairs = SidePairs.builder(columns);

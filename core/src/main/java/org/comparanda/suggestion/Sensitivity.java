@@ -6,20 +6,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.taxon.TaxonName;
 
-/** What an answer hangs on: one reading, what was likely before, size more than shape. */
+/** What an answer hangs on: one reading, what was likely before. */
 final class Sensitivity {
   private final AnswerRules answers;
-  private final Thresholds limits;
   private final List<TaxonFit> fits;
   private final Verdict verdict;
 
-  Sensitivity(AnswerRules answers, Thresholds limits, List<TaxonFit> fits, Verdict verdict) {
+  Sensitivity(AnswerRules answers, List<TaxonFit> fits, Verdict verdict) {
     this.answers = answers;
-    this.limits = limits;
     this.fits = fits;
     this.verdict = verdict;
   }
@@ -47,17 +44,19 @@ final class Sensitivity {
           Optional.of("One reading drives this answer: " + drivers.get(0) + ". Measure it again.");
       default ->
           Optional.of(
-              "The answer would change without any one of " + Wording.either(drivers) + ".");
+              "Each of "
+                  + Wording.all(drivers)
+                  + " drives this answer: leave one out and it changes. Measure them again.");
     };
   }
 
   /**
    * Whether other priors would change the answer.
    *
-   * @param name of the other priors
+   * @param supposed the other priors, as a condition: "if every kind were equally likely"
    * @param ratio other prior over the one used, per taxon with a share
    */
-  Optional<String> priors(String name, Map<TaxonName, Double> ratio) {
+  Optional<String> priors(String supposed, Map<TaxonName, Double> ratio) {
     double sum = fits.stream().mapToDouble(f -> f.share() * factor(ratio, f)).sum();
     if (!(sum > 0)) {
       return Optional.empty();
@@ -80,34 +79,13 @@ final class Sensitivity {
     return same
         ? Optional.empty()
         : Optional.of(
-            "This answer depends on what was likely before: with "
-                + name
-                + " priors the largest share, "
-                + Wording.percent(other.get(0).share())
-                + " %, would be "
+            "This answer depends on what was likely before: "
+                + supposed
+                + ", "
                 + other.get(0).taxon()
-                + "'s.");
-  }
-
-  /** Where shape and size speak differently; shape as told by proportions alone. */
-  Optional<String> proportions(List<TaxonFit> byProportions) {
-    Map<TaxonName, Double> shape =
-        byProportions.stream().collect(Collectors.toMap(TaxonFit::taxon, TaxonFit::typicality));
-    List<String> shapeOnly =
-        fits.stream()
-            .filter(f -> f.typicality() < limits.poorFit())
-            .filter(f -> shape.getOrDefault(f.taxon(), 0.0) >= limits.poorFit())
-            .map(f -> f.taxon().value())
-            .toList();
-    if (!shapeOnly.isEmpty()) {
-      return Optional.of(
-          "By proportions it fits " + Wording.either(shapeOnly) + ", by size it doesn't.");
-    }
-    TaxonFit first = fits.get(0);
-    return first.typicality() >= limits.poorFit()
-            && shape.getOrDefault(first.taxon(), 1.0) < limits.nothingFits()
-        ? Optional.of("As a whole it fits " + first.taxon() + ", by proportions it doesn't.")
-        : Optional.empty();
+                + " would have the largest share, "
+                + Wording.percent(other.get(0).share())
+                + " %.");
   }
 
   private static double factor(Map<TaxonName, Double> ratio, TaxonFit fit) {

@@ -13,7 +13,7 @@ record StrangerRow(Answer answer, double largestShare) {
         offered.bone().partOf(others.element(element).codes()).stream()
             .filter(set::contains)
             .toList();
-    if (!Coordinates.on(others.rules().scale()).possibleWith(part.size())) {
+    if (!Coordinates.possible(others.rules().scale(), part.size())) {
       return new StrangerRow(Answer.NOT_FITTED, 0);
     }
     return Judgement.of(

@@ -20,6 +20,8 @@ import org.comparanda.taxon.TaxonName;
  * @param details what stands under it: why, what would settle it, when it depends on the prior, ...
  * @param taxa all taxa of the fit by share, largest first; empty for {@code YOUNG_BONE}, {@code
  *     NOT_FITTED}, {@code SHELF_TOO_THIN}
+ * @param withoutSize the same taxa when size counts for nothing; empty under 3 measurements and on
+ *     other scales than logs
  * @param groups the shares added up the tree, for groups of two or more of these taxa
  * @param candidates the set C of the answer rules
  * @param calibratedList the conformal list
@@ -40,6 +42,7 @@ public record Suggestion(
     String sampleLine,
     List<String> details,
     List<TaxonFit> taxa,
+    List<SizeFreeFit> withoutSize,
     List<GroupShare> groups,
     List<TaxonName> candidates,
     List<TaxonName> calibratedList,
@@ -54,6 +57,7 @@ public record Suggestion(
     measurements = List.copyOf(measurements);
     details = List.copyOf(details);
     taxa = List.copyOf(taxa);
+    withoutSize = List.copyOf(withoutSize);
     groups = List.copyOf(groups);
     candidates = List.copyOf(candidates);
     calibratedList = List.copyOf(calibratedList);

@@ -16,7 +16,7 @@ final class TooThin {
   TooThin(ComparisonRules rules, Function<List<MeasurementCode>, Sample> samples) {
     this.limits = rules.thresholds();
     this.samples = samples;
-    this.smallestSet = Coordinates.on(rules.scale()).fewest();
+    this.smallestSet = Coordinates.fewest(rules.scale());
   }
 
   /**

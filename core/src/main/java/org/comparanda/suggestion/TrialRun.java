@@ -44,7 +44,7 @@ final class TrialRun {
     Map<List<MeasurementCode>, List<Integer>> bySet = new LinkedHashMap<>();
     for (int i = 0; i < offered.size(); i++) {
       List<MeasurementCode> part = offered.get(i).bone().partOf(set);
-      if (Coordinates.on(rules.scale()).possibleWith(part.size())) {
+      if (Coordinates.possible(rules.scale(), part.size())) {
         bySet.computeIfAbsent(part, s -> new ArrayList<>()).add(i);
       }
     }

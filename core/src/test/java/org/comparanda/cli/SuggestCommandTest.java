@@ -151,4 +151,33 @@ class SuggestCommandTest {
         () -> assertEquals(2, typed.code()),
         () -> assertTrue(typed.err().contains("\"flank\""), typed.err()));
   }
+
+  @Test
+  void aTaxonSetAsideIsInNoAnswerAndEveryAnswerSaysWhy() throws IOException {
+    Path bones =
+        Files.writeString(
+            folder.resolve("one.csv"), "bone,antenna_length,wing_length\n1,1.4,1.8\n");
+    Path list =
+        Files.writeString(folder.resolve("aside.csv"), "taxon,reason\nApf,flies in June only\n");
+    Path midges = OutsideFile.copied(folder, "midge.csv");
+    for (String words : List.of("Apf=flies in June only", list.toString())) {
+      Typed typed =
+          Typed.command(
+              "suggest",
+              bones,
+              "--shelf",
+              midges,
+              "--as",
+              "animal=id,taxon=species,bone=bone",
+              "--register",
+              "--set-aside",
+              words);
+      assertEquals(0, typed.code(), typed.err());
+      assertTrue(typed.out().contains("Set aside: Apf (flies in June only)."), typed.out());
+      assertTrue(typed.out().lines().noneMatch(l -> l.endsWith(" Apf")), typed.out());
+    }
+    Typed unsaid = Typed.command("suggest", bones, "--shelf", bones, "--set-aside", "Apf=");
+    assertEquals(2, unsaid.code());
+    assertTrue(unsaid.err().contains("names no taxon or no reason"), unsaid.err());
+  }
 }

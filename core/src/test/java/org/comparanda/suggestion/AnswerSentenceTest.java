@@ -82,8 +82,8 @@ class AnswerSentenceTest {
     // Wilson 8 of 10: lower limit 0.4902 (common formula, by hand)
     assertEquals(
         "Never tested: it would be Ovis aries alone, but in the trial of this set that answer was"
-            + " right only 8 times in 10 (lower limit 49 %); what is missing is a lower limit of"
-            + " 70 %, that is, more animals of Ovis aries on the shelf.",
+            + " right only 8 times in 10 (lower limit 49 %, needed 70 %). More animals of Ovis"
+            + " aries on the shelf are needed.",
         sentence(BoneAge.RECENT, false, fit(SHEEP, 0.99, 0.5), fit(GOAT, 0.01, 1e-8)));
   }
 

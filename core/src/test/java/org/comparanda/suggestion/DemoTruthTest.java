@@ -111,6 +111,45 @@ class DemoTruthTest {
   }
 
   @Test
+  void sizeAdjustedStandsBesideProportionsForGiantAndDwarf() {
+    Map<String, Suggestion> hard = answers("hard");
+    for (String bone : List.of("K-209", "K-210")) {
+      Suggestion s = hard.get(bone);
+      assertEquals(
+          s.taxa().stream().map(TaxonFit::taxon).toList(),
+          s.withoutSize().stream().map(SizeFreeFit::taxon).toList());
+    }
+    // The same typicality by the other way: the comparison on proportions alone. 1e-9: the
+    // contrasts
+    // are taken of the rows there, of the moments here.
+    Comparison proportions =
+        Comparison.of(
+            SHELF,
+            TABLES.protocol(),
+            TABLES.taxa(),
+            ComparisonRules.withDefaults().withScale(Scale.PROPORTIONS));
+    BoneInHand giant =
+        read(READER.bones(SHELF, DEMO.resolve("tray-hard.csv"))).toList().stream()
+            .filter(b -> b.id().equals("K-210"))
+            .findFirst()
+            .orElseThrow();
+    List<SizeFreeFit> beside = hard.get("K-210").withoutSize();
+    assertTrue(beside.size() >= 2, beside.toString());
+    for (TaxonFit fit : proportions.suggest(giant).taxa()) {
+      SizeFreeFit ours =
+          beside.stream().filter(f -> f.taxon().equals(fit.taxon())).findFirst().orElseThrow();
+      assertEquals(fit.typicality(), ours.byProportions(), 1e-9, ours.toString());
+    }
+    // Island giants don't lie on the line along which single tortoises differ.
+    assertTrue(
+        hard.get("K-210")
+            .details()
+            .contains(
+                "Such a size is not reached the way animals of one kind differ on the shelf."),
+        hard.get("K-210").details().toString());
+  }
+
+  @Test
   void fossilsAreNeverGivenABareSpecies() {
     answers("fossil")
         .values()

@@ -6,8 +6,11 @@ import org.comparanda.suggestion.DrawerEntry;
 import org.comparanda.suggestion.NearestAnimal;
 import org.comparanda.suggestion.NextMeasurement;
 import org.comparanda.suggestion.ProposedName;
+import org.comparanda.suggestion.SetAside;
+import org.comparanda.suggestion.SizeFreeFit;
 import org.comparanda.suggestion.Suggestion;
 import org.comparanda.suggestion.TaxonFit;
+import org.comparanda.suggestion.Thresholds;
 
 /** Writes suggestions one after the other, so that a table of any length fits. */
 public final class SuggestionJson implements AutoCloseable {
@@ -46,6 +49,14 @@ public final class SuggestionJson implements AutoCloseable {
           .number("typicality", fit.typicality())
           .number("distanceSquared", fit.distanceSquared())
           .count("animals", fit.animals())
+          .endObject();
+    }
+    json.endArray().array("withoutSize");
+    for (SizeFreeFit fit : s.withoutSize()) {
+      json.object()
+          .text("taxon", fit.taxon())
+          .number("byProportions", fit.byProportions())
+          .number("sizeAdjusted", fit.sizeAdjusted())
           .endObject();
     }
     json.endArray()
@@ -96,7 +107,27 @@ public final class SuggestionJson implements AutoCloseable {
         .text("method", basis.method())
         .text("sample", basis.sample())
         .optionalText("leftOut", basis.leftOut())
-        .text("shelfVersion", basis.shelfVersion())
+        .array("setAside");
+    for (SetAside aside : basis.setAside()) {
+      json.object().text("taxon", aside.taxon()).text("reason", aside.reason()).endObject();
+    }
+    json.endArray().text("shelfVersion", basis.shelfVersion());
+    thresholds(basis.thresholds());
+    json.endObject();
+  }
+
+  private void thresholds(Thresholds limits) throws IOException {
+    json.object("thresholds")
+        .number("nothingFits", limits.nothingFits())
+        .number("poorFit", limits.poorFit())
+        .number("oneShare", limits.oneShare())
+        .number("candidateShare", limits.candidateShare())
+        .number("weakShare", limits.weakShare())
+        .number("gateLowerLimit", limits.gateLowerLimit())
+        .count("mostNamed", limits.mostNamed())
+        .count("degreesNeeded", limits.degreesNeeded())
+        .count("ruleOutAnimals", limits.ruleOutAnimals())
+        .number("calibratedMiss", limits.calibratedMiss())
         .endObject();
   }
 

@@ -32,6 +32,8 @@ import org.comparanda.suggestion.Answer;
 import org.comparanda.suggestion.DrawerEntry;
 import org.comparanda.suggestion.NearestAnimal;
 import org.comparanda.suggestion.NextMeasurement;
+import org.comparanda.suggestion.SetAside;
+import org.comparanda.suggestion.SizeFreeFit;
 import org.comparanda.suggestion.StrangerTrial;
 import org.comparanda.suggestion.Suggestion;
 import org.comparanda.suggestion.TaxonFit;
@@ -68,9 +70,10 @@ class JsonFormsTest {
         Answer.FITS_A_FEW,
         "Fits a few: Ovis aries or Capra hircus.",
         "Left humerus, 2 measurements, 47 animals.",
-        List.of("BT speaks for the first."),
+        List.of("BT speaks for Ovis aries rather than Capra hircus."),
         List.of(
             new TaxonFit(SHEEP, 0.625, 0.5, 1.25, 40), new TaxonFit(GOAT, 0.375, 0.0625, 3.5, 7)),
+        List.of(new SizeFreeFit(SHEEP, 0.25, 0.75)),
         List.of(),
         List.of(SHEEP, GOAT),
         List.of(SHEEP),
@@ -91,7 +94,7 @@ class JsonFormsTest {
             "predictive",
             "complete",
             Optional.empty(),
-            List.of(),
+            List.of(new SetAside(new TaxonName("Bubalus bubalis"), "none in this county")),
             Thresholds.withDefaults(),
             "v1"));
   }
