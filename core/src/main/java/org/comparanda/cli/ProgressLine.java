@@ -5,7 +5,7 @@ import org.comparanda.exchange.table.ReadingProgress;
 
 /** Says on stderr how far a large table is read; small ones pass without a word. */
 final class ProgressLine implements ReadingProgress {
-  private static final long LARGE = 20L << 20;
+  private static final long LARGE = 4L << 20;
 
   private final Terminal terminal;
   private final String file;

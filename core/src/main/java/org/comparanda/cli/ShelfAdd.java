@@ -6,7 +6,6 @@ import java.util.concurrent.Callable;
 import org.comparanda.exchange.table.TableOptions;
 import org.comparanda.exchange.table.TableReader;
 import org.comparanda.reference.Animal;
-import org.comparanda.reference.Progress;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
 import picocli.CommandLine.Command;
@@ -23,6 +22,8 @@ import picocli.CommandLine.Parameters;
     },
     mixinStandardHelpOptions = true)
 final class ShelfAdd implements Callable<Integer> {
+  private static final long TELL_EVERY = 10_000;
+
   private final Terminal terminal;
 
   @Parameters(paramLabel = "TABLE", description = "CSV, one row per bone or per animal.")
@@ -60,9 +61,13 @@ final class ShelfAdd implements Callable<Integer> {
                   report -> {
                     throw new CannotDo(report.lines());
                   });
-      collection
-          .animals()
-          .add(animals.iterator(), String.valueOf(table.getFileName()), Progress.toTheEnd());
+      long stored =
+          collection
+              .animals()
+              .add(animals.iterator(), String.valueOf(table.getFileName()), this::stored);
+      if (stored == 0) {
+        throw new CannotDo("Stopped. Nothing was stored; the collection is as it was.");
+      }
       int bones = animals.stream().mapToInt(a -> a.bones().size()).sum();
       terminal.say(
           "Stored "
@@ -76,5 +81,12 @@ final class ShelfAdd implements Callable<Integer> {
               + ".");
     }
     return Terminal.FINE;
+  }
+
+  private boolean stored(long animals) {
+    if (animals > 0 && animals % TELL_EVERY == 0) {
+      terminal.note(Count.of(animals, "animal") + " written");
+    }
+    return !Thread.currentThread().isInterrupted();
   }
 }

@@ -1,6 +1,7 @@
 package org.comparanda.exchange.table;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,13 +18,13 @@ import org.comparanda.taxon.TaxonName;
 /** Puts the rows that share a catalogue number together into animals. */
 final class AnimalAssembly {
   private final TableOptions options;
-  private final Optional<Shelf> collection;
+  private final Map<AnimalId, Animal> collection = new HashMap<>();
   private final ProblemList problems;
   private final Map<String, List<BoneRow>> rowsOf = new LinkedHashMap<>();
 
   AnimalAssembly(TableOptions options, Optional<Shelf> collection, ProblemList problems) {
     this.options = options;
-    this.collection = collection;
+    collection.ifPresent(shelf -> shelf.animals().forEach(a -> this.collection.put(a.id(), a)));
     this.problems = problems;
   }
 
@@ -55,7 +56,12 @@ final class AnimalAssembly {
   /** The animals in the order of the table. */
   List<Animal> animals() {
     List<Animal> animals = new ArrayList<>();
-    rowsOf.forEach((id, rows) -> animals.add(animal(new AnimalId(id), rows)));
+    var left = rowsOf.entrySet().iterator();
+    while (left.hasNext()) { // each animal's rows are let go, so that never both are kept whole
+      var entry = left.next();
+      animals.add(animal(new AnimalId(entry.getKey()), entry.getValue()));
+      left.remove();
+    }
     return animals;
   }
 
@@ -68,7 +74,7 @@ final class AnimalAssembly {
           "the animal " + id + " has no taxon",
           "Fill the cell; only size lines can do without.");
     }
-    collection.flatMap(shelf -> shelf.animal(id)).ifPresent(known -> alreadyThere(known, rows));
+    Optional.ofNullable(collection.get(id)).ifPresent(known -> alreadyThere(known, rows));
     Optional<String> drawer = first(rows, BoneRow::drawer);
     return new Animal(
         id,

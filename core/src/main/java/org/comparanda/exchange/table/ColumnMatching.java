@@ -166,9 +166,10 @@ final class ColumnMatching {
   private void unknown(Header header, MeasurementCode code) {
     List<String> names = new ArrayList<>(ReservedColumn.headers());
     names.addAll(options.element().map(known::codeNames).orElseGet(known::codeNames));
-    problems.column(
+    problems.unknownName(
         HEADER_ROW,
         header.whole(),
+        Optional.empty(),
         "no column or measurement of this name is known",
         NearestName.to(code.value(), names).map(n -> "The nearest is " + n + ". ").orElse("")
             + "Correct the header, map it by --as NAME="

@@ -3,6 +3,7 @@ package org.comparanda.exchange.table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.comparanda.measurement.LengthUnit;
 
 /** Collects the problems of one file while it is read. */
 final class ProblemList {
@@ -28,19 +29,62 @@ final class ProblemList {
   void row(long row, String message, String remedy) {
     add(
         new TableProblem(
-            file, Optional.of(row), Optional.empty(), Optional.empty(), message, remedy));
+            file,
+            Optional.of(row),
+            Optional.empty(),
+            Optional.empty(),
+            message,
+            remedy,
+            Optional.empty()));
   }
 
   void column(long row, String column, String message, String remedy) {
     add(
         new TableProblem(
-            file, Optional.of(row), Optional.of(column), Optional.empty(), message, remedy));
+            file,
+            Optional.of(row),
+            Optional.of(column),
+            Optional.empty(),
+            message,
+            remedy,
+            Optional.empty()));
+  }
+
+  void doubtfulUnit(TableColumn column, LengthUnit looksLike, String message, String remedy) {
+    add(
+        new TableProblem(
+            file,
+            Optional.of(1L),
+            Optional.of(column.header()),
+            Optional.empty(),
+            message,
+            remedy,
+            Optional.of(new TableProblem.Answer.SayUnit(column.code().orElseThrow(), looksLike))));
+  }
+
+  /** A name that is not known, in a cell or a header, and that the table may bring. */
+  void unknownName(long row, String column, Optional<String> value, String message, String remedy) {
+    add(
+        new TableProblem(
+            file,
+            Optional.of(row),
+            Optional.of(column),
+            value,
+            message,
+            remedy,
+            Optional.of(new TableProblem.Answer.Register())));
   }
 
   void cell(long row, String column, String value, String message, String remedy) {
     add(
         new TableProblem(
-            file, Optional.of(row), Optional.of(column), Optional.of(value), message, remedy));
+            file,
+            Optional.of(row),
+            Optional.of(column),
+            Optional.of(value),
+            message,
+            remedy,
+            Optional.empty()));
   }
 
   boolean isEmpty() {

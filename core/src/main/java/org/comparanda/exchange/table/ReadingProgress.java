@@ -10,6 +10,20 @@ public interface ReadingProgress {
    */
   boolean cancelled();
 
+  /** Says nothing more, but may still ask to stop: for a pass that is not the last. */
+  default ReadingProgress unsaid() {
+    ReadingProgress asked = this;
+    return new ReadingProgress() {
+      @Override
+      public void read(long bytes, long ofBytes) {}
+
+      @Override
+      public boolean cancelled() {
+        return asked.cancelled();
+      }
+    };
+  }
+
   /** Nobody watches, nobody stops. */
   static ReadingProgress unwatched() {
     return new ReadingProgress() {

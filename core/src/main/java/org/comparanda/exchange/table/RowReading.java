@@ -140,10 +140,10 @@ final class RowReading {
       String what,
       List<String> names,
       ProblemList problems) {
-    problems.cell(
+    problems.unknownName(
         row,
         header(column),
-        cell,
+        Optional.of(cell),
         "no " + what + " of this name is known",
         NearestName.to(cell, names).map(n -> "The nearest is " + n + ". ").orElse("")
             + "Correct the name, or let the table bring it by --register.");
@@ -214,10 +214,10 @@ final class RowReading {
       known.register(element, code, file);
       return true;
     }
-    problems.cell(
+    problems.unknownName(
         row,
         column.header(),
-        cells.get(column.index()),
+        Optional.of(cells.get(column.index())),
         code + " isn't measured on the element " + element,
         NearestName.to(code.value(), known.codeNames(element))
                 .map(n -> "The nearest is " + n + ". ")

@@ -53,6 +53,7 @@ final class TableFile {
     try (CsvReader<CsvRecord> rows = open(watched())) {
       for (CsvRecord cells : rows) {
         row++;
+        goOnOrStop();
         if (blank(cells)) {
           continue;
         }
@@ -69,6 +70,14 @@ final class TableFile {
           row + 1,
           "the row is no CSV: there is text after a closing quote, or a cell without end",
           "Look at the quotes (\") and separators of this row.");
+    }
+  }
+
+  /** Asked between rows: within a row the CSV reader would take it for a broken one. */
+  private void goOnOrStop() {
+    if (progress.cancelled()) {
+      throw new CancellationException(
+          path.getFileName() + " was not read to its end: stopped. Nothing of it was stored.");
     }
   }
 
@@ -125,10 +134,6 @@ final class TableFile {
         if (done - told >= TELL_EVERY || (n > 0 && done == size)) {
           told = done;
           progress.read(done, size);
-        }
-        if (progress.cancelled()) {
-          throw new CancellationException(
-              path.getFileName() + " was not read to its end: stopped. Nothing of it was stored.");
         }
       }
     };

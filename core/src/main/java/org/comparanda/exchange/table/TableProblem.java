@@ -1,6 +1,8 @@
 package org.comparanda.exchange.table;
 
 import java.util.Optional;
+import org.comparanda.measurement.LengthUnit;
+import org.comparanda.measurement.MeasurementCode;
 
 /**
  * One thing wrong with a table, as a person would look for it.
@@ -11,6 +13,7 @@ import java.util.Optional;
  * @param value the offending text; empty when there is none
  * @param message what is wrong
  * @param remedy what to do
+ * @param answer what a person may say instead of correcting the table
  */
 public record TableProblem(
     String file,
@@ -18,11 +21,27 @@ public record TableProblem(
     Optional<String> column,
     Optional<String> value,
     String message,
-    String remedy) {
+    String remedy,
+    Optional<Answer> answer) {
+
+  /** What can be said of a table without touching it. */
+  public sealed interface Answer {
+    /** The unit of the column of this code; it looks like that one. */
+    record SayUnit(MeasurementCode code, LengthUnit looksLike) implements Answer {}
+
+    /** That the table may bring names that are not known yet. */
+    record Register() implements Answer {}
+  }
 
   static TableProblem ofFile(String file, String message, String remedy) {
     return new TableProblem(
-        file, Optional.empty(), Optional.empty(), Optional.empty(), message, remedy);
+        file,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        message,
+        remedy,
+        Optional.empty());
   }
 
   /** Where, what, and what to do, in one line. */

@@ -151,7 +151,7 @@ final class TableReading {
     DecimalScan scan = new DecimalScan(columns.stream().filter(TableColumn::numeric).toList());
     ProblemList first = new ProblemList(file);
     long[] count = {0};
-    new TableFile(path, separator, ReadingProgress.unwatched())
+    new TableFile(path, separator, progress.unsaid())
         .eachRow(
             first,
             (row, cells) -> {
@@ -253,9 +253,9 @@ final class TableReading {
             .against(units)
             .ifPresent(
                 doubt ->
-                    problems.column(
-                        1,
-                        column.header(),
+                    problems.doubtfulUnit(
+                        column,
+                        doubt.unit(),
                         "the column looks like "
                             + doubt.unit().symbol()
                             + " rather than "

@@ -22,6 +22,8 @@ final class ImportPane extends VBox {
   private final TableView<TableProblem> problems = new TableView<>();
   private final Button add = new Button();
   private final Button leave = new Button();
+  private final Button stop = new Button();
+  private final ImportChoices choices;
 
   ImportPane(ShelfViewModel model, Words words) {
     this.words = words;
@@ -43,10 +45,14 @@ final class ImportPane extends VBox {
     add.setOnAction(event -> model.addSound());
     leave.setId("import-leave");
     leave.setOnAction(event -> model.leaveImport());
-    HBox buttons = new HBox(add, leave);
+    stop.setId("import-stop");
+    stop.setText(words.get("import.stop"));
+    stop.setOnAction(event -> model.stopImport());
+    choices = new ImportChoices(model, words);
+    HBox buttons = new HBox(add, stop, leave);
     buttons.getStyleClass().add("buttons");
     VBox.setVgrow(problems, Priority.ALWAYS);
-    getChildren().addAll(sentence, problems, buttons);
+    getChildren().addAll(sentence, choices, problems, buttons);
     model.importProperty().addListener((o, was, is) -> show(is));
     show(model.importProperty().get());
   }
@@ -62,7 +68,10 @@ final class ImportPane extends VBox {
     add.setVisible(state.stage() == Stage.SOUND);
     add.setManaged(add.isVisible());
     leave.setText(words.get(state.stage() == Stage.SOUND ? "import.leave" : "import.close"));
-    leave.setDisable(state.stage() == Stage.READING);
+    leave.setDisable(state.running());
+    stop.setVisible(state.running());
+    stop.setManaged(state.running());
+    choices.show(state);
   }
 
   private void column(String key, double width, Function<TableProblem, String> text) {

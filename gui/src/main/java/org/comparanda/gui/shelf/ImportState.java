@@ -2,6 +2,8 @@ package org.comparanda.gui.shelf;
 
 import java.util.List;
 import org.comparanda.exchange.table.TableProblem;
+import org.comparanda.exchange.table.TableProblem.Answer.Register;
+import org.comparanda.exchange.table.TableProblem.Answer.SayUnit;
 
 /**
  * How far an import is.
@@ -21,10 +23,31 @@ public record ImportState(Stage stage, String sentence, List<TableProblem> probl
     READING,
     REFUSED,
     SOUND,
+    WRITING,
+    STOPPED,
     ADDED
   }
 
   static ImportState none() {
     return new ImportState(Stage.NONE, "", List.of());
+  }
+
+  boolean running() {
+    return stage == Stage.READING || stage == Stage.WRITING;
+  }
+
+  /** The columns that look like another unit. */
+  List<SayUnit> unitQuestions() {
+    return problems.stream()
+        .flatMap(p -> p.answer().stream())
+        .filter(SayUnit.class::isInstance)
+        .map(SayUnit.class::cast)
+        .toList();
+  }
+
+  /** Whether names are unknown that the table may bring. */
+  boolean namesAreUnknown() {
+    return problems.stream()
+        .anyMatch(p -> p.answer().filter(Register.class::isInstance).isPresent());
   }
 }

@@ -122,7 +122,7 @@ public final class ShelfView extends BorderPane {
     column("number", 86, a -> a.id().value());
     column("taxon", 152, a -> a.taxon().map(TaxonName::value).orElse(""))
         .setCellFactory(c -> new Italic());
-    column("drawer", 72, a -> a.drawer().orElse(""));
+    column("drawer", 84, a -> a.drawer().orElse(""));
     column("sex", 64, Animal::sex);
     column("age", 58, Animal::ageClass);
     column("length", 80, model.said()::length);

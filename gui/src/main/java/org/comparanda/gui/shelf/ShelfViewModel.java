@@ -1,8 +1,8 @@
 package org.comparanda.gui.shelf;
 
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ObjectProperty;
@@ -14,13 +14,9 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.exchange.table.TableOptions;
-import org.comparanda.exchange.table.TableProblem;
-import org.comparanda.exchange.table.TableRead;
-import org.comparanda.exchange.table.TableReader;
-import org.comparanda.gui.shelf.ImportState.Stage;
+import org.comparanda.measurement.LengthUnit;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
-import org.comparanda.reference.Progress;
 import org.comparanda.reference.Shelf;
 import org.comparanda.taxon.TaxonName;
 
@@ -38,17 +34,17 @@ public final class ShelfViewModel {
       new SimpleObjectProperty<>(Stock.of(new Shelf(List.of())));
   private final ObjectProperty<Optional<AnimalCard>> card =
       new SimpleObjectProperty<>(Optional.empty());
-  private final ObjectProperty<ImportState> intake = new SimpleObjectProperty<>(ImportState.none());
+  private final Intake intake;
   private final StringProperty count = new SimpleStringProperty("");
   private Shelf shelf = new Shelf(List.of());
   private Optional<AnimalId> opened = Optional.empty();
-  private Optional<TableRead<List<Animal>>> sound = Optional.empty();
 
   public ShelfViewModel(ShelfRoom room, Executor work, Executor ui) {
     this.room = room;
     this.said = new AnimalWords(room.words(), room.locale(), room.protocol());
     this.work = work;
     this.ui = ui;
+    intake = new Intake(room, work, ui, this::refresh);
   }
 
   /** Looks at the collection again. */
@@ -98,7 +94,7 @@ public final class ShelfViewModel {
   }
 
   public ReadOnlyObjectProperty<ImportState> importProperty() {
-    return intake;
+    return intake.stateProperty();
   }
 
   AnimalWords said() {
@@ -147,64 +143,26 @@ public final class ShelfViewModel {
    * Reads a table without storing anything; the state then says what is wrong, or that it is sound.
    */
   public void tryImport(Path table) {
-    String name = String.valueOf(table.getFileName());
-    intake.set(new ImportState(Stage.READING, room.words().get("import.reading", name), List.of()));
-    Shelf against = shelf;
-    work.execute(
-        () -> {
-          var outcome =
-              TableReader.of(room.protocol(), room.tree(), TableOptions.withDefaults())
-                  .animalsFor(against, table);
-          ui.execute(
-              () ->
-                  intake.set(
-                      outcome.fold(
-                          this::keep,
-                          report -> {
-                            sound = Optional.empty();
-                            return new ImportState(
-                                Stage.REFUSED, report.lines().get(0), byRow(report.problems()));
-                          })));
-        });
+    intake.tryTable(table, shelf);
   }
 
-  private static List<TableProblem> byRow(List<TableProblem> problems) {
-    return problems.stream()
-        .sorted(Comparator.comparingLong((TableProblem p) -> p.row().orElse(0L)))
-        .toList();
-  }
-
-  private ImportState keep(TableRead<List<Animal>> read) {
-    sound = Optional.of(read);
-    return new ImportState(
-        Stage.SOUND,
-        room.words().get("import.sound", read.content().size()) + " " + read.facts().sentence(),
-        List.of());
+  /** The same table once more, its doubtful columns in these units, by their codes. */
+  public void tryAgain(Map<String, LengthUnit> units, TableOptions.Unknown unknown) {
+    intake.tryAgain(units, unknown, shelf);
   }
 
   /** Adds all animals of the table that was found sound. */
   public void addSound() {
-    sound.ifPresent(
-        read -> {
-          sound = Optional.empty();
-          work.execute(
-              () -> {
-                long stored =
-                    room.animals()
-                        .add(read.content().iterator(), read.facts().file(), Progress.toTheEnd());
-                ui.execute(() -> added(stored));
-              });
-        });
+    intake.addSound();
   }
 
-  private void added(long stored) {
-    intake.set(new ImportState(Stage.ADDED, room.words().get("import.added", stored), List.of()));
-    refresh();
+  /** Stops what is going on; nothing is then stored. */
+  public void stopImport() {
+    intake.stop();
   }
 
   /** Leaves the import; nothing is stored. */
   public void leaveImport() {
-    sound = Optional.empty();
-    intake.set(ImportState.none());
+    intake.leave();
   }
 }

@@ -19,6 +19,9 @@ final class AnimalsInMemory implements ReferenceAnimals {
 
   @Override
   public long add(Iterator<Animal> animals, String origin, Progress progress) {
+    if (!progress.goOn(0)) {
+      return 0;
+    }
     List<Animal> all = new ArrayList<>(shelf.animals());
     long before = all.size();
     animals.forEachRemaining(all::add);

@@ -6,13 +6,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import org.comparanda.bone.ElementKey;
+import org.comparanda.exchange.table.TableOptions.Unknown;
 import org.comparanda.exchange.table.TableProblem;
+import org.comparanda.exchange.table.TableProblem.Answer.SayUnit;
 import org.comparanda.gui.shelf.ImportState.Stage;
 import org.comparanda.gui.text.Words;
+import org.comparanda.measurement.LengthUnit;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.taxon.TaxonName;
@@ -38,6 +46,10 @@ class ShelfViewModelTest {
   private final ShelfViewModel shelf = model(animals);
 
   static ShelfViewModel model(AnimalsInMemory animals) {
+    return model(animals, Runnable::run);
+  }
+
+  private static ShelfViewModel model(AnimalsInMemory animals, Executor work) {
     return new ShelfViewModel(
         new ShelfRoom(
             animals,
@@ -45,7 +57,7 @@ class ShelfViewModelTest {
             TABLES.taxa(),
             Words.of("shelf", Locale.ENGLISH),
             Locale.ENGLISH),
-        Runnable::run,
+        work,
         Runnable::run);
   }
 
@@ -94,6 +106,47 @@ class ShelfViewModelTest {
       assertTrue(!problem.message().isBlank() && !problem.remedy().isBlank(), problem.sentence());
     }
     shelf.addSound();
+    assertEquals(4, animals.shelf().animals().size());
+  }
+
+  @Test
+  void columnInCentimetresIsTakenOnceThePersonSaysSo() throws IOException {
+    shelf.tryImport(table("animal,taxon,element,GL\nT-9,Ovis aries,humerus,14.9\n"));
+    ImportState state = shelf.importProperty().get();
+    assertEquals(Stage.REFUSED, state.stage());
+    assertEquals(
+        List.of(new SayUnit(new MeasurementCode("GL"), LengthUnit.CENTIMETRE)),
+        state.unitQuestions());
+    shelf.tryAgain(Map.of("GL", LengthUnit.CENTIMETRE), Unknown.REFUSE);
+    shelf.addSound();
+    Animal added = animals.shelf().animal(new AnimalId("T-9")).orElseThrow();
+    assertEquals(149.0, added.bones().get(0).values().get(new MeasurementCode("GL")), 1e-9);
+  }
+
+  @Test
+  void newNamesAreTakenOnlyWhenThePersonSaysSo() throws IOException {
+    shelf.tryImport(table("animal,taxon,element,GL\nT-9,Lepus invented,humerus,149\n"));
+    assertTrue(shelf.importProperty().get().namesAreUnknown());
+    assertEquals(4, animals.shelf().animals().size());
+    shelf.tryAgain(Map.of(), Unknown.REGISTER);
+    assertEquals(Stage.SOUND, shelf.importProperty().get().stage());
+  }
+
+  @Test
+  void stoppedWhileReadingOrWritingNothingIsStored() throws IOException {
+    ArrayDeque<Runnable> later = new ArrayDeque<>();
+    ShelfViewModel waiting = model(animals, later::add);
+    waiting.tryImport(table("animal,taxon,element,GL\nT-9,Ovis aries,humerus,150\n"));
+    waiting.stopImport();
+    later.remove().run();
+    assertEquals(Stage.STOPPED, waiting.importProperty().get().stage());
+    waiting.tryImport(table("animal,taxon,element,GL\nT-9,Ovis aries,humerus,150\n"));
+    later.remove().run();
+    waiting.addSound();
+    assertEquals(Stage.WRITING, waiting.importProperty().get().stage());
+    waiting.stopImport();
+    later.remove().run();
+    assertEquals(Stage.STOPPED, waiting.importProperty().get().stage());
     assertEquals(4, animals.shelf().animals().size());
   }
 
