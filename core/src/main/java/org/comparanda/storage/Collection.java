@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.comparanda.capture.CaliperCards;
 import org.comparanda.capture.Drafts;
+import org.comparanda.check.AcceptedFindings;
 import org.comparanda.daybook.DayBook;
 import org.comparanda.daybook.Verdict;
 import org.comparanda.measurement.People;
@@ -149,6 +150,11 @@ public final class Collection implements AutoCloseable {
   /** What lies open on each bench. */
   public Drafts drafts() {
     return new SqlDrafts(database);
+  }
+
+  /** Findings of the integrity list that were accepted with a reason. */
+  public AcceptedFindings acceptedFindings() {
+    return new SqlAcceptedFindings(database);
   }
 
   /** The calipers of the room. */

@@ -27,7 +27,8 @@ final class ContentHash {
           "bone_call order by id",
           "draft order by bench",
           "caliper_card order by name",
-          "day_book order by bench, number");
+          "day_book order by bench, number",
+          "accepted_finding order by number");
 
   private ContentHash() {}
 

@@ -3,6 +3,7 @@ package org.comparanda.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -227,6 +228,29 @@ class AnimalChecksTest {
     assertTrue(
         AnimalChecks.findings(new ShelfEntries(rows, TABLES.protocol(), TABLES.taxa())).stream()
             .noneMatch(f -> f.message().isBlank() || f.remedy().isBlank()));
+  }
+
+  @Test
+  void anAcceptedFindingComesUpAgainWhenItsValueChanges() {
+    ShelfCheck sides = new SidesDiffer(SidesDiffer.USUAL_TOLERANCE);
+    Finding accepted = only(sides, sides(158.5));
+    AcceptedFinding acceptance = AcceptedFinding.of(accepted, "healed break", Instant.EPOCH);
+    assertEquals(
+        List.of(Optional.of(acceptance)),
+        Judgement.of(check(sides, sides(158.5)), List.of(acceptance)).stream()
+            .map(Judgement::accepted)
+            .toList());
+    assertEquals(
+        List.of(Optional.empty()),
+        Judgement.of(check(sides, sides(159.5)), List.of(acceptance)).stream()
+            .map(Judgement::accepted)
+            .toList());
+  }
+
+  private static List<BoneEntry> sides(double left) {
+    return List.of(
+        bone("HB-1", SHEEP, "humerus", Side.LEFT, "GL", left),
+        bone("HB-1", SHEEP, "humerus", Side.RIGHT, "GL", 150.0));
   }
 
   private static Finding only(ShelfCheck check, List<BoneEntry> rows) {
