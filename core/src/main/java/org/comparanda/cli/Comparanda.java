@@ -44,7 +44,12 @@ public final class Comparanda {
   static int run(Terminal terminal, String... words) {
     CommandLine line = new CommandLine(new Comparanda());
     line.addSubcommand(new DemoCommand(terminal));
-    line.addSubcommand(new CommandLine(new ShelfCommand()).addSubcommand(new ShelfAdd(terminal)));
+    line.addSubcommand(
+        new CommandLine(new ShelfCommand())
+            .addSubcommand(new ShelfAdd(terminal))
+            .addSubcommand(new ShelfCheckCommand(terminal))
+            .addSubcommand(new ShelfStock(terminal))
+            .addSubcommand(new ShelfWanted(terminal)));
     line.addSubcommand(new SuggestCommand(terminal));
     line.addSubcommand(new TrialCommand(terminal));
     line.addSubcommand(new SizeCommand(terminal));

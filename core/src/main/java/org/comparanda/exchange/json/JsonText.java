@@ -62,8 +62,18 @@ final class JsonText implements AutoCloseable {
     return text(name, value.get());
   }
 
+  JsonText yesOrNo(String name, boolean value) throws IOException {
+    out.writeBooleanField(name, value);
+    return this;
+  }
+
   JsonText nothing(String name) throws IOException {
     out.writeNullField(name);
+    return this;
+  }
+
+  JsonText array() throws IOException {
+    out.writeStartArray();
     return this;
   }
 
