@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -193,37 +191,33 @@ final class TableReading {
   }
 
   private void everyRow(Consumer<BoneRow> taker) throws IOException {
-    Map<TableColumn, UnitSuspicion> units = new LinkedHashMap<>();
-    columns.stream()
-        .filter(c -> c.code().isPresent())
-        .forEach(c -> units.put(c, new UnitSuspicion(c)));
+    UnitDoubts units = new UnitDoubts();
     RowReading reading = new RowReading(file, options, known, decimal, columns);
     new TableFile(path, separator, progress)
         .eachRow(
             problems,
-            (number, cells) ->
-                reading
-                    .read(
-                        number,
-                        cells,
-                        problems,
-                        (element, column, value) ->
-                            known
-                                .range(element, column.code().orElseThrow())
-                                .ifPresent(r -> suspicion(units, column).saw(value, r)))
-                    .ifPresent(
-                        row -> {
-                          rows++;
-                          values += row.values().size();
-                          taker.accept(row);
-                        }));
+            (number, cells) -> {
+              Optional<BoneRow> read =
+                  reading.read(
+                      number,
+                      cells,
+                      problems,
+                      (element, column, value) ->
+                          known
+                              .range(element, column.code().orElseThrow())
+                              .ifPresent(r -> units.saw(column, value, r)));
+              units.endOfRow(read);
+              read.ifPresent(
+                  row -> {
+                    rows++;
+                    values += row.values().size();
+                    taker.accept(row);
+                  });
+            });
     somethingRead();
-    doubtfulUnits(List.copyOf(units.values()));
-  }
-
-  private static UnitSuspicion suspicion(
-      Map<TableColumn, UnitSuspicion> units, TableColumn column) {
-    return units.computeIfAbsent(column, UnitSuspicion::new);
+    if (options.unitDoubt() != TableOptions.UnitDoubt.TAKE_AS_IS) {
+      units.report(problems);
+    }
   }
 
   private void somethingRead() {
@@ -239,35 +233,6 @@ final class TableReading {
           "Check that this is the right table.");
     } else if (values == 0) {
       problems.file("no row holds a measurement", "Check that this is the right table.");
-    }
-  }
-
-  private void doubtfulUnits(List<UnitSuspicion> units) {
-    if (options.unitDoubt() == TableOptions.UnitDoubt.TAKE_AS_IS) {
-      return;
-    }
-    for (UnitSuspicion suspicion : units) {
-      TableColumn column = suspicion.column();
-      if (column.unit().said() != ColumnUnit.SaidBy.PERSON) {
-        suspicion
-            .against(units)
-            .ifPresent(
-                doubt ->
-                    problems.doubtfulUnit(
-                        column,
-                        doubt.unit(),
-                        "the column looks like "
-                            + doubt.unit().symbol()
-                            + " rather than "
-                            + column.unit().stated().orElse("mm")
-                            + ": "
-                            + doubt.reason(),
-                        "Say --unit "
-                            + column.code().orElseThrow()
-                            + "="
-                            + doubt.unit().symbol()
-                            + " if it is, or --as-is if the numbers are right as they stand."));
-      }
     }
   }
 

@@ -1,31 +1,33 @@
 package org.comparanda.exchange.table;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.comparanda.measurement.LengthUnit;
 
 /**
- * Whether a column looks as if it were in another unit than the one taken for it. Two signs: more
- * than half of its values (so its median) lie below or above the usual range and another unit would
- * bring them in; or it stands apart from its sibling columns by the factor of another unit, each
- * seen against its own usual middle.
+ * Whether a column looks as if it were in another unit than the one taken for it. Three signs: on
+ * the same bones it stands apart from its sibling measurements by about the factor of another unit;
+ * it so stands apart from the animals' body; or more than half of its values lie outside the usual
+ * range and another unit would bring them in.
  */
 final class UnitSuspicion {
-  private static final int KEPT = 1 << 14;
-  private static final double APART = Math.log(5); // siblings of one animal differ by far less
+  /**
+   * How near to a unit's factor the median must come. Shapes differ less: against the protocol's
+   * proportions no measurement of the demo animals is off by more than a factor 1.6, so that 10 (a
+   * centimetre) and 25.4 (an inch) are still told from 1, and mostly from each other.
+   */
   private static final double NEAR = Math.log(2);
 
   private final TableColumn column;
   private final Map<LengthUnit, Long> broughtIn = new EnumMap<>(LengthUnit.class);
-  private double[] offsets = new double[64];
-  private int kept;
+  private final ThinnedMedian fromMiddle = new ThinnedMedian();
+  private final ThinnedMedian fromSiblings = new ThinnedMedian();
+  private final ThinnedMedian fromBody = new ThinnedMedian();
   private long seen;
-  private long everyNth = 1;
   private long outside;
   private String source = "";
 
@@ -37,6 +39,7 @@ final class UnitSuspicion {
     return column;
   }
 
+  /** A value as typed. */
   void saw(double value, UsualRange range) {
     source = range.source();
     double mm = value * column.unit().factor();
@@ -48,80 +51,57 @@ final class UnitSuspicion {
         }
       }
     }
-    if (mm > 0 && seen % everyNth == 0) {
-      keep(Math.log(mm / range.middle()));
+    if (mm > 0) {
+      fromMiddle.add(Math.log(mm / range.middle()));
     }
     seen++;
   }
 
-  private void keep(double offset) {
-    if (kept == KEPT) { // every second one goes, from now on half as many come
-      for (int i = 0; i < KEPT / 2; i++) {
-        offsets[i] = offsets[2 * i];
-      }
-      kept = KEPT / 2;
-      everyNth *= 2;
-    }
-    if (kept == offsets.length) {
-      offsets = Arrays.copyOf(offsets, 2 * kept);
-    }
-    offsets[kept++] = offset;
+  /** Natural log of how many times too large the value is by its siblings in the same row. */
+  void apartFromSiblings(double apart) {
+    fromSiblings.add(apart);
   }
 
-  /** The unit it looks like, with the reason in words. */
-  Optional<Doubt> against(List<UnitSuspicion> all) {
-    if (seen == 0) {
-      return Optional.empty();
-    }
-    return byRange().or(() -> bySiblings(all));
+  /** Natural log of how many times too large the value is by the animal's mass or length. */
+  void apartFromBody(double apart) {
+    fromBody.add(apart);
+  }
+
+  /** What it looks like, with the reason in words. */
+  Optional<Doubt> doubt() {
+    return byScale(
+            fromSiblings, "against the other measurements of the same bones it is out of scale")
+        .or(() -> byScale(fromBody, "against the animals' body mass or length it is out of scale"))
+        .or(this::byRange);
   }
 
   /** What a column looks like, and why. */
   record Doubt(LengthUnit unit, String reason) {}
 
+  private Optional<Doubt> byScale(ThinnedMedian apart, String reason) {
+    OptionalDouble median = apart.value();
+    if (median.isEmpty()) {
+      return Optional.empty();
+    }
+    return Arrays.stream(LengthUnit.values())
+        .filter(unit -> Math.abs(shift(unit)) > 2 * NEAR)
+        .filter(unit -> Math.abs(median.getAsDouble() + shift(unit)) < NEAR)
+        .min(Comparator.comparingDouble(unit -> Math.abs(median.getAsDouble() + shift(unit))))
+        .map(unit -> new Doubt(unit, reason));
+  }
+
   private Optional<Doubt> byRange() {
     if (2 * outside <= seen) {
       return Optional.empty();
     }
+    double middle = fromMiddle.value().orElse(0);
     return broughtIn.entrySet().stream()
         .filter(e -> 2 * e.getValue() > seen)
-        .min(Comparator.comparingDouble(e -> Math.abs(median() + shift(e.getKey()))))
+        .min(Comparator.comparingDouble(e -> Math.abs(middle + shift(e.getKey()))))
         .map(e -> new Doubt(e.getKey(), "most of its values lie outside " + source));
-  }
-
-  private Optional<Doubt> bySiblings(List<UnitSuspicion> all) {
-    List<Double> others = new ArrayList<>();
-    for (UnitSuspicion other : all) {
-      if (other != this && other.seen > 0) {
-        others.add(other.median());
-      }
-    }
-    if (others.isEmpty()) {
-      return Optional.empty();
-    }
-    double usual = middle(others);
-    double apart = median() - usual;
-    if (Math.abs(apart) < APART || Math.abs(median()) < Math.abs(usual)) {
-      return Optional.empty();
-    }
-    return Arrays.stream(LengthUnit.values())
-        .filter(unit -> Math.abs(apart + shift(unit)) < NEAR)
-        .min(Comparator.comparingDouble(unit -> Math.abs(apart + shift(unit))))
-        .map(unit -> new Doubt(unit, "against the other columns it is out of scale"));
   }
 
   private double shift(LengthUnit unit) {
     return Math.log(unit.millimetres() / column.unit().factor());
-  }
-
-  private double median() {
-    double[] sorted = Arrays.copyOf(offsets, kept);
-    Arrays.sort(sorted);
-    return kept == 0 ? 0 : sorted[kept / 2];
-  }
-
-  private static double middle(List<Double> values) {
-    values.sort(Comparator.naturalOrder());
-    return values.get(values.size() / 2);
   }
 }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.Shelf;
 
@@ -15,9 +16,12 @@ import org.comparanda.reference.Shelf;
  * @param low smallest, mm
  * @param high largest, mm
  * @param middle the shelf's median, or the geometric middle of the protocol's range, mm
+ * @param proportion geometric middle of the protocol's range, mm: comparable between measurements,
+ *     which the medians of a shelf are not where each was taken on other animals
  * @param source the words for it
  */
-record UsualRange(double low, double high, double middle, String source) {
+record UsualRange(
+    double low, double high, double middle, Optional<Double> proportion, String source) {
   private static final int ENOUGH = 5;
 
   boolean holds(double mm) {
@@ -27,36 +31,39 @@ record UsualRange(double low, double high, double middle, String source) {
   /** Of every quantity that the shelf (five values or more) or the protocol has a range for. */
   static Map<KnownWords.Quantity, UsualRange> all(Protocol protocol, Optional<Shelf> shelf) {
     Map<KnownWords.Quantity, UsualRange> ranges = new HashMap<>();
-    protocol
-        .measurements()
-        .forEach(
-            m ->
-                m.plausible()
-                    .ifPresent(
-                        p ->
-                            ranges.put(
-                                new KnownWords.Quantity(m.element(), m.code()),
-                                new UsualRange(
-                                    p.lowMm(),
-                                    p.highMm(),
-                                    Math.sqrt(p.lowMm() * p.highMm()),
-                                    "the protocol's range"))));
-    shelf.ifPresent(s -> valuesOn(s).forEach((q, values) -> ranges.putAll(ofShelf(q, values))));
+    for (Measurement m : protocol.measurements()) {
+      m.plausible()
+          .ifPresent(
+              p -> ranges.put(new KnownWords.Quantity(m.element(), m.code()), ofProtocol(p)));
+    }
+    shelf.ifPresent(
+        s ->
+            valuesOn(s)
+                .forEach(
+                    (q, values) ->
+                        ofShelf(values, Optional.ofNullable(ranges.get(q)))
+                            .ifPresent(range -> ranges.put(q, range))));
     return ranges;
   }
 
-  private static Map<KnownWords.Quantity, UsualRange> ofShelf(
-      KnownWords.Quantity quantity, List<Double> values) {
+  private static UsualRange ofProtocol(Measurement.Range range) {
+    double middle = Math.sqrt(range.lowMm() * range.highMm());
+    return new UsualRange(
+        range.lowMm(), range.highMm(), middle, Optional.of(middle), "the protocol's range");
+  }
+
+  private static Optional<UsualRange> ofShelf(
+      List<Double> values, Optional<UsualRange> ofProtocol) {
     if (values.size() < ENOUGH || Collections.min(values) <= 0) {
-      return Map.of();
+      return Optional.empty();
     }
     Collections.sort(values);
-    return Map.of(
-        quantity,
+    return Optional.of(
         new UsualRange(
             values.get(0),
             values.get(values.size() - 1),
             values.get(values.size() / 2),
+            ofProtocol.flatMap(UsualRange::proportion),
             "the shelf"));
   }
 
