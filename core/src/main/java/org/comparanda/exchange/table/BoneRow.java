@@ -54,4 +54,25 @@ record BoneRow(
         remarks,
         values);
   }
+
+  /** What the same row says of another element. */
+  BoneRow of(ElementKey other, Side itsSide, Map<MeasurementCode, Double> itsValues) {
+    return new BoneRow(
+        number,
+        animal,
+        bone,
+        taxon,
+        other,
+        itsSide,
+        portion,
+        state,
+        sex,
+        ageClass,
+        origin,
+        drawer,
+        remarks,
+        bodyLengthMm,
+        bodyMassG,
+        itsValues);
+  }
 }

@@ -105,32 +105,43 @@ final class ColumnMatching {
 
   private void take(Header header, String role) {
     Optional<ReservedColumn> reserved = ReservedColumn.ofHeader(role);
-    boolean picked = options.only().contains(role) || options.only().contains(header.name());
+    ColumnSubject subject = ColumnSubject.of(role, known);
+    boolean picked =
+        options.only().contains(header.name())
+            || options.only().stream().anyMatch(o -> ColumnSubject.of(o, known).meets(subject));
     if (reserved.isPresent() && takes(header, reserved.get().header())) {
       ReservedColumn column = reserved.get();
       if (picked && (!column.numeric() || bodyColumns == BodyColumns.PLAIN_WHERE_PICKED)) {
-        add(header, Optional.empty(), Optional.of(new MeasurementCode(role)), ColumnUnit.none());
+        add(header, new MeasurementCode(role));
       } else {
-        add(header, reserved, Optional.empty(), reservedUnit(header, column));
+        add(header, column, reservedUnit(header, column));
       }
     } else if (reserved.isEmpty()) {
-      takeMeasurement(header, new MeasurementCode(role), picked);
+      takeMeasurement(header, subject, picked);
     }
   }
 
-  private void takeMeasurement(Header header, MeasurementCode code, boolean picked) {
-    if (!options.only().isEmpty() && !picked) {
+  private void takeMeasurement(Header header, ColumnSubject subject, boolean picked) {
+    if ((!options.only().isEmpty() && !picked) || ofAnotherElement(subject)) {
       notRead.add(header.whole());
-    } else if (!isKnown(code) && options.unknown() == TableOptions.Unknown.REFUSE) {
-      unknown(header, code);
-    } else if (takes(header, code.value())) {
-      add(header, Optional.empty(), Optional.of(code), lengthUnit(header, code));
+    } else if (!isKnown(subject) && options.unknown() == TableOptions.Unknown.REFUSE) {
+      unknown(header, subject);
+    } else if (takes(header, subject.name())) {
+      add(header, subject, lengthUnit(header, subject.code()));
     }
   }
 
-  private boolean isKnown(MeasurementCode code) {
-    return options
+  private boolean ofAnotherElement(ColumnSubject subject) {
+    return options.element().isPresent()
+        && subject.element().isPresent()
+        && !subject.element().equals(options.element());
+  }
+
+  private boolean isKnown(ColumnSubject subject) {
+    MeasurementCode code = subject.code();
+    return subject
         .element()
+        .or(options::element)
         .filter(known::knows)
         .map(e -> known.knows(e, code))
         .orElseGet(() -> known.knowsCode(code));
@@ -139,12 +150,12 @@ final class ColumnMatching {
   /** Every measurement that was picked must be there on a shelf. */
   void needPicked(List<String> headerRow) {
     for (String name : options.only()) {
-      MeasurementCode code = new MeasurementCode(name);
+      ColumnSubject subject = ColumnSubject.of(name, known);
       boolean there =
           columns.stream()
               .anyMatch(
                   c ->
-                      c.code().filter(code::equals).isPresent()
+                      c.code().filter(code -> subject.meets(c.subject())).isPresent()
                           || cut(0, c.header()).name().equals(name)
                           || c.reserved()
                               .map(ReservedColumn::header)
@@ -163,15 +174,18 @@ final class ColumnMatching {
     }
   }
 
-  private void unknown(Header header, MeasurementCode code) {
+  private void unknown(Header header, ColumnSubject subject) {
     List<String> names = new ArrayList<>(ReservedColumn.headers());
-    names.addAll(options.element().map(known::codeNames).orElseGet(known::codeNames));
+    names.addAll(
+        subject.element().or(options::element).map(known::codeNames).orElseGet(known::codeNames));
     problems.unknownName(
         HEADER_ROW,
         header.whole(),
         Optional.empty(),
         "no column or measurement of this name is known",
-        NearestName.to(code.value(), names).map(n -> "The nearest is " + n + ". ").orElse("")
+        NearestName.to(subject.code().value(), names)
+                .map(n -> "The nearest is " + n + ". ")
+                .orElse("")
             + "Correct the header, map it by --as NAME="
             + header.name()
             + ", pick columns by --only, or let the table bring it by --register.");
@@ -233,11 +247,29 @@ final class ColumnMatching {
     return new ColumnUnit(1, Optional.of(symbol), ColumnUnit.SaidBy.PERSON); // one report is enough
   }
 
-  private void add(
-      Header header,
-      Optional<ReservedColumn> reserved,
-      Optional<MeasurementCode> code,
-      ColumnUnit unit) {
-    columns.add(new TableColumn(header.index(), header.whole(), reserved, code, unit));
+  private void add(Header header, ReservedColumn reserved, ColumnUnit unit) {
+    columns.add(
+        new TableColumn(
+            header.index(),
+            header.whole(),
+            Optional.of(reserved),
+            Optional.empty(),
+            Optional.empty(),
+            unit));
+  }
+
+  private void add(Header header, MeasurementCode plainNumber) {
+    add(header, new ColumnSubject(Optional.empty(), plainNumber), ColumnUnit.none());
+  }
+
+  private void add(Header header, ColumnSubject subject, ColumnUnit unit) {
+    columns.add(
+        new TableColumn(
+            header.index(),
+            header.whole(),
+            Optional.empty(),
+            subject.element(),
+            Optional.of(subject.code()),
+            unit));
   }
 }

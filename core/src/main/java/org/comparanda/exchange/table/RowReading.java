@@ -1,7 +1,9 @@
 package org.comparanda.exchange.table;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +26,7 @@ final class RowReading {
   private final DecimalMark decimal;
   private final Map<ReservedColumn, TableColumn> reserved = new EnumMap<>(ReservedColumn.class);
   private final List<TableColumn> measured;
+  private final Map<ElementKey, List<TableColumn>> named = new LinkedHashMap<>();
   private final String file;
 
   RowReading(
@@ -37,7 +40,10 @@ final class RowReading {
     this.known = known;
     this.decimal = decimal;
     columns.forEach(c -> c.reserved().ifPresent(r -> reserved.put(r, c)));
-    measured = columns.stream().filter(c -> c.code().isPresent()).toList();
+    measured = columns.stream().filter(c -> c.code().isPresent() && c.element().isEmpty()).toList();
+    for (TableColumn column : columns) {
+      column.element().ifPresent(e -> named.computeIfAbsent(e, n -> new ArrayList<>()).add(column));
+    }
   }
 
   /** Told of every measured value as typed, before its unit is applied. */
@@ -49,14 +55,50 @@ final class RowReading {
     return reserved.containsKey(column);
   }
 
-  /** The row; empty when it is one of another element than the picked one. */
-  Optional<BoneRow> read(long row, List<String> cells, ProblemList problems, ValueWatcher watcher) {
-    Optional<ElementKey> element = element(row, cells, problems);
-    if (element.isEmpty()) {
-      return Optional.empty();
+  /**
+   * The bones of the row: one, or one for each element that its headers name; none when it is one
+   * of another element than the picked one.
+   */
+  List<BoneRow> read(long row, List<String> cells, ProblemList problems, ValueWatcher watcher) {
+    Map<ElementKey, List<TableColumn>> columns = new LinkedHashMap<>();
+    element(row, cells, problems).ifPresent(e -> columns.put(e, new ArrayList<>(measured)));
+    named.forEach((e, of) -> columns.computeIfAbsent(e, n -> new ArrayList<>()).addAll(of));
+    if (columns.isEmpty()) {
+      return List.of();
     }
+    Map<ElementKey, Map<MeasurementCode, Double>> values = new LinkedHashMap<>();
+    columns.forEach((e, of) -> values.put(e, values(row, cells, e, of, problems, watcher)));
+    ElementKey first = values.keySet().iterator().next();
+    BoneRow bone = bone(row, cells, first, values.getOrDefault(first, Map.of()), problems);
+    if (values.size() == 1) {
+      return List.of(bone);
+    }
+    List<BoneRow> bones =
+        values.entrySet().stream()
+            .filter(e -> !e.getValue().isEmpty())
+            .map(e -> bone.of(e.getKey(), side(bone, e.getKey()), e.getValue()))
+            .toList();
+    return bones.isEmpty() ? List.of(bone) : bones;
+  }
+
+  /** The side as written; without one, what the element is. */
+  private Side side(BoneRow bone, ElementKey element) {
+    return bone.side() == Side.NOT_KNOWN || bone.side() == Side.AXIAL
+        ? unwritten(element)
+        : bone.side();
+  }
+
+  private Side unwritten(ElementKey element) {
+    return known.symmetry(element) == Symmetry.AXIAL ? Side.AXIAL : Side.NOT_KNOWN;
+  }
+
+  private BoneRow bone(
+      long row,
+      List<String> cells,
+      ElementKey element,
+      Map<MeasurementCode, Double> values,
+      ProblemList problems) {
     BoneWords words = new BoneWords(problems);
-    Side axialOrNot = known.symmetry(element.get()) == Symmetry.AXIAL ? Side.AXIAL : Side.NOT_KNOWN;
     Set<Flag> flags =
         words.flags(row, header(ReservedColumn.FLAGS), text(cells, ReservedColumn.FLAGS));
     BoneState state =
@@ -64,34 +106,35 @@ final class RowReading {
             fusion(row, cells, words, ReservedColumn.FUSION_PROXIMAL),
             fusion(row, cells, words, ReservedColumn.FUSION_DISTAL),
             flags);
-    return Optional.of(
-        new BoneRow(
-            row,
-            text(cells, ReservedColumn.ANIMAL),
-            text(cells, ReservedColumn.BONE),
-            taxon(row, cells, problems),
-            element.get(),
-            words
-                .side(row, header(ReservedColumn.SIDE), text(cells, ReservedColumn.SIDE))
-                .orElse(axialOrNot),
-            words
-                .portion(row, header(ReservedColumn.PORTION), text(cells, ReservedColumn.PORTION))
-                .orElse(Portion.WHOLE),
-            state,
-            text(cells, ReservedColumn.SEX),
-            text(cells, ReservedColumn.AGE_CLASS),
-            text(cells, ReservedColumn.ORIGIN),
-            text(cells, ReservedColumn.DRAWER),
-            text(cells, ReservedColumn.REMARKS),
-            body(row, cells, ReservedColumn.BODY_LENGTH, problems),
-            body(row, cells, ReservedColumn.BODY_MASS, problems),
-            values(row, cells, element.get(), problems, watcher)));
+    return new BoneRow(
+        row,
+        text(cells, ReservedColumn.ANIMAL),
+        text(cells, ReservedColumn.BONE),
+        taxon(row, cells, problems),
+        element,
+        words
+            .side(row, header(ReservedColumn.SIDE), text(cells, ReservedColumn.SIDE))
+            .orElse(unwritten(element)),
+        words
+            .portion(row, header(ReservedColumn.PORTION), text(cells, ReservedColumn.PORTION))
+            .orElse(Portion.WHOLE),
+        state,
+        text(cells, ReservedColumn.SEX),
+        text(cells, ReservedColumn.AGE_CLASS),
+        text(cells, ReservedColumn.ORIGIN),
+        text(cells, ReservedColumn.DRAWER),
+        text(cells, ReservedColumn.REMARKS),
+        body(row, cells, ReservedColumn.BODY_LENGTH, problems),
+        body(row, cells, ReservedColumn.BODY_MASS, problems),
+        values);
   }
 
   private Optional<ElementKey> element(long row, List<String> cells, ProblemList problems) {
     String cell = text(cells, ReservedColumn.ELEMENT);
     if (cell.isEmpty()) {
-      return options.element().or(() -> unnamed(row, problems));
+      return options
+          .element()
+          .or(() -> measured.isEmpty() ? Optional.empty() : unnamed(row, problems));
     }
     ElementKey element = new ElementKey(cell);
     if (options.element().isPresent() && !options.element().get().equals(element)) {
@@ -174,10 +217,11 @@ final class RowReading {
       long row,
       List<String> cells,
       ElementKey element,
+      List<TableColumn> columns,
       ProblemList problems,
       ValueWatcher watcher) {
     Map<MeasurementCode, Double> values = new HashMap<>();
-    for (TableColumn column : measured) {
+    for (TableColumn column : columns) {
       if (!NumberText.missing(cells.get(column.index()))) {
         MeasurementCode code = column.code().orElseThrow();
         OptionalDouble number = number(row, column, cells, problems);

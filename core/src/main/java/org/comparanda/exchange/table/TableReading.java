@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.comparanda.check.BoneEntry;
+import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.BoneInHand;
@@ -197,7 +198,7 @@ final class TableReading {
         .eachRow(
             problems,
             (number, cells) -> {
-              Optional<BoneRow> read =
+              List<BoneRow> read =
                   reading.read(
                       number,
                       cells,
@@ -206,10 +207,10 @@ final class TableReading {
                           known
                               .range(element, column.code().orElseThrow())
                               .ifPresent(r -> units.saw(column, value, r)));
-              units.endOfRow(read);
-              read.ifPresent(
+              units.endOfRow(read.stream().findFirst());
+              rows += read.isEmpty() ? 0 : 1;
+              read.forEach(
                   row -> {
-                    rows++;
                     values += row.values().size();
                     taker.accept(row);
                   });
@@ -246,7 +247,7 @@ final class TableReading {
               (number, cells) ->
                   reading
                       .read(number, cells, now, (element, column, value) -> {})
-                      .ifPresent(row -> taker.accept(bone(row))));
+                      .forEach(row -> taker.accept(bone(row))));
     } catch (IOException unreadable) {
       throw new java.io.UncheckedIOException(
           file + " can't be read any more (" + unreadable.getMessage() + ").", unreadable);
@@ -275,7 +276,7 @@ final class TableReading {
         separator,
         decimal,
         rows,
-        measured.stream().map(c -> c.code().orElseThrow()).toList(),
+        measured.stream().map(c -> new MeasurementCode(c.measured())).toList(),
         measured.stream().map(c -> c.unit().words()).toList(),
         notRead,
         mapped);

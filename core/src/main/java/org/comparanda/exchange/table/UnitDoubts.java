@@ -83,7 +83,7 @@ final class UnitDoubts {
             + ": "
             + doubt.reason(),
         "Say --unit "
-            + column.code().orElseThrow()
+            + column.measured()
             + "="
             + doubt.unit().symbol()
             + " if it is, or --as-is if the numbers are right as they stand.");
