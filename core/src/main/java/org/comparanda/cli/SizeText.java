@@ -1,14 +1,22 @@
 package org.comparanda.cli;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
+import org.comparanda.sizeestimate.Correction;
 import org.comparanda.sizeestimate.FittedLine;
 import org.comparanda.sizeestimate.HonestDigits;
 import org.comparanda.sizeestimate.LineCoefficient;
 import org.comparanda.sizeestimate.PredictorRange;
+import org.comparanda.sizeestimate.SeveralBones;
 import org.comparanda.sizeestimate.SizeEstimate;
+import org.comparanda.sizeestimate.SizesDisagree;
+import org.comparanda.sizeestimate.TreeFigures;
+import org.comparanda.sizeestimate.UndecidedTaxon;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.line.PredictionInterval;
+import org.comparanda.taxon.TaxonName;
 
 /** A size line and its estimates as plain text. */
 record SizeText(Terminal terminal, FittedLine line) {
@@ -41,11 +49,72 @@ record SizeText(Terminal terminal, FittedLine line) {
             + number(line.pressRootMeanSquare()));
     terminal.say(
         "  range " + line.xRange().stream().map(SizeText::range).collect(Collectors.joining("; ")));
+    line.onTree().value().ifPresent(this::tree);
     line.notes().forEach(n -> terminal.say("  " + n));
     terminal.say("");
   }
 
-  void write(String bone, Outcome<SizeEstimate> outcome) {
+  void write(Outcome<SeveralBones> outcome) {
+    terminal.say(
+        "  "
+            + outcome.<String>fold(
+                s ->
+                    s.best().question().from().size() > 1
+                        ? "gain over the best single one ("
+                            + s.bestSingle().question().from().get(0)
+                            + "): held-out error "
+                            + Figures.five(s.gainPercent())
+                            + " % smaller"
+                        : "too few animals have all measurements (five for each are needed); the"
+                            + " best single one is "
+                            + s.bestSingle().question().from().get(0),
+                n -> n.reason() + " " + n.remedy()));
+  }
+
+  void write(String bone, UndecidedTaxon undecided, Map<TaxonName, Double> shares) {
+    terminal.say(
+        bone
+            + ": "
+            + undecided
+                .mixture()
+                .<String>fold(
+                    m ->
+                        "taxon undecided, "
+                            + digits(m.prediction()).text(m.median())
+                            + unit()
+                            + ", "
+                            + level(m.prediction())
+                            + " interval of the mixture "
+                            + digits(m.prediction()).text(m.prediction().lower())
+                            + " to "
+                            + digits(m.prediction()).text(m.prediction().upper())
+                            + unit(),
+                    n -> "not estimable. " + n.reason() + " " + n.remedy()));
+    undecided
+        .byTaxon()
+        .forEach(
+            (taxon, size) ->
+                terminal.say(
+                    size.<String>fold(
+                        e -> estimate("  " + taxon + share(shares, taxon), e),
+                        n ->
+                            "  "
+                                + taxon
+                                + share(shares, taxon)
+                                + ": not estimable. "
+                                + n.reason())));
+  }
+
+  private static String share(Map<TaxonName, Double> shares, TaxonName taxon) {
+    return " (share " + Figures.chance(shares.getOrDefault(taxon, 0.0)) + ")";
+  }
+
+  private String unit() {
+    return line.unit().isEmpty() ? "" : " " + line.unit();
+  }
+
+  void write(String bone, Outcome<SizeEstimate> outcome, List<SizesDisagree> disagree) {
+    disagree.forEach(d -> terminal.say("Careful: " + d.sentence()));
     terminal.say(
         outcome.fold(
             e -> estimate(bone, e),
@@ -54,7 +123,7 @@ record SizeText(Terminal terminal, FittedLine line) {
   }
 
   private String estimate(String bone, SizeEstimate e) {
-    String unit = line.unit().isEmpty() ? "" : " " + line.unit();
+    String unit = unit();
     return e.prediction()
         .<String>fold(
             p ->
@@ -71,6 +140,7 @@ record SizeText(Terminal terminal, FittedLine line) {
                     + unit
                     + " (correction "
                     + e.correction().word()
+                    + factor(e)
                     + ")",
             none ->
                 bone
@@ -79,6 +149,10 @@ record SizeText(Terminal terminal, FittedLine line) {
                     + unit
                     + "; no interval: "
                     + none.reason());
+  }
+
+  private static String factor(SizeEstimate e) {
+    return e.correction() == Correction.NAIVE ? "" : ", factor " + Figures.five(e.factor());
   }
 
   private static String within(SizeEstimate e, PredictionInterval p) {
@@ -91,6 +165,22 @@ record SizeText(Terminal terminal, FittedLine line) {
 
   private static String level(PredictionInterval p) {
     return Figures.five(100 * p.level()) + " %";
+  }
+
+  private void tree(TreeFigures tree) {
+    terminal.say(
+        "  λ "
+            + Figures.five(tree.lambda())
+            + ", log-likelihood "
+            + Figures.five(tree.logLikelihood())
+            + "; slope through independent contrasts "
+            + tree.contrasts()
+                .<String>fold(
+                    c ->
+                        Figures.five(c.slope().value())
+                            + ", standard error "
+                            + Figures.five(c.slope().standardError()),
+                    n -> "not estimable. " + n.reason()));
   }
 
   private void coefficient(String name, LineCoefficient c) {

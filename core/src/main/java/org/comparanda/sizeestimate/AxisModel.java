@@ -7,7 +7,6 @@ import java.util.stream.IntStream;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.line.AxisLine;
 import org.comparanda.statistics.line.Design;
-import org.comparanda.statistics.line.LinePrediction;
 import org.comparanda.taxon.TaxonName;
 
 /** A major axis: for scaling questions, not made to predict. */
@@ -64,17 +63,12 @@ record AxisModel(String from, AxisLine line, List<Outcome<Double>> heldOutFits)
   }
 
   @Override
-  public Outcome<Double> lambda() {
-    return Outcome.none("λ belongs to a line on a tree.", "Ask for a line on a tree (pgls).");
-  }
-
-  @Override
   public double at(List<Double> x, Optional<TaxonName> taxon) {
     return line.at(x.get(0));
   }
 
   @Override
-  public Outcome<LinePrediction> predict(List<Double> x, Optional<TaxonName> taxon, double level) {
+  public Outcome<Placed> predict(List<Double> x, Optional<TaxonName> taxon, double level) {
     return Outcome.none(
         "A major axis gives no prediction interval.", "Ask for ols to predict with an interval.");
   }

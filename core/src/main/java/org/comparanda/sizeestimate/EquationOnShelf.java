@@ -28,20 +28,15 @@ public record EquationOnShelf(int animals, PercentError error) {
 
   static Outcome<EquationOnShelf> of(
       SizeDesk desk, PublishedEquation equation, Set<TaxonName> taxa) {
-    Optional<String> predict =
-        switch (equation.predicts()) {
-          case "body_mass" -> Optional.of(Quantity.BODY_MASS);
-          case "body_length", "total_length" -> Optional.of(Quantity.BODY_LENGTH);
-          default -> Optional.empty();
-        };
+    String predict =
+        equation.predicts().equals("total_length") ? Quantity.BODY_LENGTH : equation.predicts();
     Optional<Double> unit = EquationUnits.ofShelf(equation.resultUnit());
-    if (predict.isEmpty() || unit.isEmpty()) {
+    if (unit.isEmpty()) {
       return Outcome.none(
-          "The shelf holds no " + equation.predicts().replace('_', ' ') + ".",
-          "Equations for body length and body mass can be tried on the shelf.");
+          "The equation gives its result in \"" + equation.resultUnit() + "\".",
+          "Give the equation a unit of mm, cm, g or kg.");
     }
-    String from = equation.predictor().element() + "." + equation.predictor().code();
-    SizeQuestion question = SizeQuestion.of(predict.get(), from).withTaxa(taxa);
+    SizeQuestion question = SizeQuestion.of(predict, equation.predictor().name()).withTaxa(taxa);
     return desk.points(question).then(rows -> compare(equation, rows, unit.get()));
   }
 

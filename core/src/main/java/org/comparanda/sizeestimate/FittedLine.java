@@ -11,7 +11,6 @@ import org.comparanda.reference.BoneInHand;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.line.BackTransform;
 import org.comparanda.statistics.line.Diagnostics;
-import org.comparanda.statistics.line.LinePrediction;
 import org.comparanda.taxon.TaxonName;
 
 /**
@@ -135,6 +134,11 @@ public final class FittedLine {
       return Outcome.none(
           "A major axis is no predicting line, so it has no correction.", "Ask for ols or pgls.");
     }
+    if (method() == LineMethod.INVERSE) {
+      return Outcome.none(
+          "A line read backwards has its residuals on the bone, so it has no correction.",
+          "Ask for ols or pgls.");
+    }
     double[] y = points().stream().mapToDouble(LinePoint::y).toArray();
     double[] fitted = points().stream().mapToDouble(this::fitted).toArray();
     return Outcome.of(
@@ -151,9 +155,14 @@ public final class FittedLine {
     return heldOut().pressRootMeanSquare();
   }
 
+  /** λ, likelihood and contrasts, for a line on a tree. */
+  public Outcome<TreeFigures> onTree() {
+    return model.onTree();
+  }
+
   /** λ, for a line on a tree. */
   public Outcome<Double> lambda() {
-    return model.lambda();
+    return onTree().then(tree -> Outcome.of(tree.lambda()));
   }
 
   /** How each point sits on the line, in the order of the points; for least squares only. */
@@ -192,12 +201,18 @@ public final class FittedLine {
         .predict(List.of(at), Optional.empty(), question.level())
         .then(
             p ->
-                Outcome.of(
-                    new LineBand(
-                        x,
-                        scale().back(p.fit()),
-                        p.confidence().through(scale()::back),
-                        p.prediction().through(scale()::back))));
+                p.confidence()
+                    .then(
+                        mean ->
+                            p.prediction()
+                                .then(
+                                    one ->
+                                        Outcome.of(
+                                            new LineBand(
+                                                x,
+                                                scale().back(p.fit()),
+                                                mean.through(scale()::back),
+                                                one.through(scale()::back))))));
   }
 
   /** The estimate for one value per predictor, by name as asked. */
@@ -255,7 +270,7 @@ public final class FittedLine {
     return HeldOutError.of(points(), model.heldOutFits(), scale());
   }
 
-  Outcome<LinePrediction> predict(List<Double> x, Optional<TaxonName> taxon) {
+  Outcome<Placed> predict(List<Double> x, Optional<TaxonName> taxon) {
     return model.predict(x, taxon, question.level());
   }
 }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.line.BackTransform;
-import org.comparanda.statistics.line.LinePrediction;
 import org.comparanda.taxon.TaxonName;
 
 /** Turns a line's value at one bone into an estimate in words and numbers. */
@@ -59,8 +58,8 @@ record LineAnswer(
 
   private SizeEstimate answer(
       List<Double> own, List<Double> x, Optional<TaxonName> taxon, double factor) {
-    Outcome<LinePrediction> prediction = line.predict(x, taxon);
-    double fit = prediction.value().map(LinePrediction::fit).orElseGet(() -> model.at(x, taxon));
+    Outcome<Placed> place = line.predict(x, taxon);
+    double fit = place.value().map(Placed::fit).orElseGet(() -> model.at(x, taxon));
     Optional<OutsideRange> outside = outside(own);
     Reach reach =
         outside.map(o -> far(o) ? Reach.SCALING_GUESS : Reach.OUTSIDE).orElse(Reach.WITHIN);
@@ -68,12 +67,12 @@ record LineAnswer(
         line.scale().back(fit) * factor,
         correction,
         factor,
-        prediction.then(p -> Outcome.of(p.prediction().through(line.scale()::back))),
-        prediction.then(p -> Outcome.of(p.confidence().through(line.scale()::back))),
+        place.then(Placed::prediction).then(p -> Outcome.of(p.through(line.scale()::back))),
+        place.then(Placed::confidence).then(c -> Outcome.of(c.through(line.scale()::back))),
         reach,
         outside,
         fit,
-        prediction.then(p -> Outcome.of(p.standardErrorOfNew())),
+        place.then(Placed::standardErrorOfNew),
         model.degreesOfFreedom(),
         warnings(reach, outside));
   }
@@ -133,6 +132,10 @@ record LineAnswer(
       warnings.add(
           "This is a scaling guess: no animal near this size feeds the line, and the interval holds"
               + " only if the line goes on straight.");
+    }
+    if (line.method() == LineMethod.INVERSE) {
+      warnings.add(
+          "The line was fitted the other way round and read backwards; the interval is Fieller's.");
     }
     if (line.method() == LineMethod.SMA || line.method() == LineMethod.MA) {
       warnings.add(

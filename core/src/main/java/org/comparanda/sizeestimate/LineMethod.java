@@ -1,9 +1,11 @@
 package org.comparanda.sizeestimate;
 
-/** How a size line is fitted. Only OLS and PGLS predict; SMA and MA answer scaling questions. */
+/** How a size line is fitted. SMA and MA answer scaling questions and do not predict. */
 public enum LineMethod {
   OLS,
   SMA,
   MA,
-  PGLS
+  PGLS,
+  /** The bone on what is wanted, read backwards: for a bone that is the error-prone one. */
+  INVERSE
 }

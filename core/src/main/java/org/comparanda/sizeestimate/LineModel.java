@@ -3,7 +3,6 @@ package org.comparanda.sizeestimate;
 import java.util.List;
 import java.util.Optional;
 import org.comparanda.statistics.Outcome;
-import org.comparanda.statistics.line.LinePrediction;
 import org.comparanda.taxon.TaxonName;
 
 /** A fitted line on the scale of the fit: coefficients, and what it says elsewhere. */
@@ -18,14 +17,16 @@ interface LineModel {
 
   Outcome<Double> rSquared();
 
-  /** λ of a line on a tree. */
-  Outcome<Double> lambda();
+  /** λ, likelihood and contrasts of a line on a tree. */
+  default Outcome<TreeFigures> onTree() {
+    return Outcome.none("λ belongs to a line on a tree.", "Ask for a line on a tree (pgls).");
+  }
 
   /** The line's value at x, for a bone of that taxon. */
   double at(List<Double> x, Optional<TaxonName> taxon);
 
   /** The line's value with both intervals, for a bone of that taxon. */
-  Outcome<LinePrediction> predict(List<Double> x, Optional<TaxonName> taxon, double level);
+  Outcome<Placed> predict(List<Double> x, Optional<TaxonName> taxon, double level);
 
   /** What the line fitted without each row says of that row, in row order. */
   List<Outcome<Double>> heldOutFits();

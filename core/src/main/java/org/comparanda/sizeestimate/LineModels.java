@@ -7,7 +7,6 @@ import org.comparanda.statistics.line.AxisLine;
 import org.comparanda.statistics.line.Design;
 import org.comparanda.statistics.line.MajorAxis;
 import org.comparanda.statistics.line.StandardisedMajorAxis;
-import org.comparanda.statistics.phylo.PhyloTree;
 
 /** Fits the line that a question asks for. */
 final class LineModels {
@@ -16,7 +15,7 @@ final class LineModels {
   /** A fitted model and the points that it stands on: the taxon means where it stands on a tree. */
   record Fitted(LineRows rows, LineModel model) {}
 
-  static Outcome<Fitted> fit(SizeQuestion question, LineRows rows, Optional<PhyloTree> tree) {
+  static Outcome<Fitted> fit(SizeQuestion question, LineRows rows, Optional<LineTree> tree) {
     if (rows.points().isEmpty()) {
       return Outcome.none(
           "No animal has " + question.predict() + " together with " + question.from() + ".",
@@ -25,6 +24,9 @@ final class LineModels {
     return switch (question.line()) {
       case OLS ->
           OlsModel.fit(question.from(), rows.design(question.scale()))
+              .then(model -> Outcome.of(new Fitted(rows, model)));
+      case INVERSE ->
+          InverseModel.fit(question.predict(), rows.design(question.scale()))
               .then(model -> Outcome.of(new Fitted(rows, model)));
       case SMA -> axis(question, rows, StandardisedMajorAxis.withDefaults()::fit);
       case MA -> axis(question, rows, MajorAxis.withDefaults()::fit);

@@ -1,6 +1,9 @@
 package org.comparanda.sizeestimate;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.comparanda.taxon.TaxonName;
 
@@ -12,10 +15,10 @@ public final class MethodsParagraph {
    * The paragraph, in English.
    *
    * @param line the line used, with its correction
-   * @param correction the correction of the estimates
+   * @param names how a reader knows a quantity that was asked, for example {@code body_mass}
    * @param version version of this program
    */
-  public static String of(FittedLine line, Correction correction, String version) {
+  public static String of(FittedLine line, UnaryOperator<String> names, String version) {
     SizeQuestion asked = line.question();
     String taxa =
         line.taxa().isEmpty()
@@ -27,15 +30,15 @@ public final class MethodsParagraph {
         String.format(
             Locale.ROOT,
             "%s was estimated from %s by %s on %s (n = %d %s: %s; %s).",
-            asked.predict(),
-            String.join(", ", asked.from()),
+            names.apply(asked.predict()),
+            asked.from().stream().map(names).collect(Collectors.joining(", ")),
             method(line),
             scale(asked.scale()),
             line.n(),
             points,
             taxa,
-            ranges(line)));
-    text.append(' ').append(formula(line)).append('.');
+            ranges(line, names)));
+    text.append(' ').append(formula(line, names)).append('.');
     text.append(
         String.format(
             Locale.ROOT,
@@ -53,13 +56,10 @@ public final class MethodsParagraph {
                         " Mean absolute per cent error of points held out in turn: %.1f (Smith"
                             + " 1984).",
                         e)));
-    text.append(
-        String.format(
-            Locale.ROOT,
-            " Intervals given for single animals are %s %% prediction intervals from Student's t;"
-                + " limits were back-transformed as they are. %s",
-            number(100 * asked.level()),
-            correction(line, correction)));
+    text.append(interval(line));
+    if (line.corrections().value().isPresent()) {
+      text.append(' ').append(correction(line, line.correction()));
+    }
     text.append(" Computed with Comparanda ").append(version).append('.');
     return text.toString();
   }
@@ -69,9 +69,24 @@ public final class MethodsParagraph {
       case OLS -> "ordinary least squares";
       case SMA -> "standardised major axis (a line not made to predict)";
       case MA -> "major axis (a line not made to predict)";
+      case INVERSE ->
+          "ordinary least squares of the measurement on the quantity wanted, read backwards,";
       case PGLS ->
           "generalised least squares on a tree with λ by maximum likelihood"
               + line.lambda().value().map(l -> " (λ = " + number(l) + "; Pagel 1999)").orElse("");
+    };
+  }
+
+  private static String interval(FittedLine line) {
+    String level = number(100 * line.question().level());
+    return switch (line.method()) {
+      case SMA, MA -> "";
+      case INVERSE -> " Intervals are Fieller's " + level + " % limits (Fieller 1954).";
+      case OLS, PGLS ->
+          " Intervals given for single animals are "
+              + level
+              + " % prediction intervals from Student's t; limits were back-transformed as they"
+              + " are.";
     };
   }
 
@@ -83,13 +98,15 @@ public final class MethodsParagraph {
     };
   }
 
-  private static String ranges(FittedLine line) {
+  private static String ranges(FittedLine line, UnaryOperator<String> names) {
     return line.xRange().stream()
-        .map(r -> r.predictor() + " " + number(r.low()) + " to " + number(r.high()))
+        .map(r -> names.apply(r.predictor()) + " " + number(r.low()) + " to " + number(r.high()))
         .collect(Collectors.joining(", "));
   }
 
-  private static String formula(FittedLine line) {
+  private static String formula(FittedLine line, UnaryOperator<String> names) {
+    boolean turned = line.method() == LineMethod.INVERSE;
+    String y = turned ? line.question().from().get(0) : line.question().predict();
     String log =
         switch (line.scale()) {
           case LN -> "ln ";
@@ -105,9 +122,9 @@ public final class MethodsParagraph {
                         + s.standardError().value().map(e -> " (SE " + number(e) + ")").orElse("")
                         + " "
                         + log
-                        + s.of())
+                        + names.apply(s.of()))
             .collect(Collectors.joining());
-    return log + line.question().predict() + " = " + number(line.intercept().value()) + slopes;
+    return log + names.apply(y) + " = " + number(line.intercept().value()) + slopes;
   }
 
   private static String correction(FittedLine line, Correction correction) {
@@ -128,6 +145,6 @@ public final class MethodsParagraph {
   }
 
   private static String number(double value) {
-    return String.format(Locale.ROOT, "%.5g", value);
+    return new BigDecimal(value).round(new MathContext(5)).stripTrailingZeros().toPlainString();
   }
 }

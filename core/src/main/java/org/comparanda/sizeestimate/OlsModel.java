@@ -9,7 +9,6 @@ import org.comparanda.statistics.line.Design;
 import org.comparanda.statistics.line.Diagnostics;
 import org.comparanda.statistics.line.LeastSquares;
 import org.comparanda.statistics.line.LeastSquaresFit;
-import org.comparanda.statistics.line.LinePrediction;
 import org.comparanda.taxon.TaxonName;
 
 /** Ordinary least squares: the line to predict with. */
@@ -55,18 +54,13 @@ record OlsModel(List<String> from, LeastSquaresFit fit, Diagnostics diagnostics)
   }
 
   @Override
-  public Outcome<Double> lambda() {
-    return Outcome.none("λ belongs to a line on a tree.", "Ask for a line on a tree (pgls).");
-  }
-
-  @Override
   public double at(List<Double> x, Optional<TaxonName> taxon) {
     return fit.at(x);
   }
 
   @Override
-  public Outcome<LinePrediction> predict(List<Double> x, Optional<TaxonName> taxon, double level) {
-    return Outcome.of(fit.predict(x, level));
+  public Outcome<Placed> predict(List<Double> x, Optional<TaxonName> taxon, double level) {
+    return Outcome.of(Placed.of(fit.predict(x, level)));
   }
 
   @Override

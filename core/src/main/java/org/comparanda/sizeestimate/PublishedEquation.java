@@ -57,7 +57,12 @@ public record PublishedEquation(
    * @param description what it is, in words
    * @param unit mm or cm
    */
-  public record Predictor(ElementKey element, String code, String description, String unit) {}
+  public record Predictor(ElementKey element, String code, String description, String unit) {
+    /** As a question names it: {@code element.code}. */
+    public String name() {
+      return element + "." + code;
+    }
+  }
 
   /** Range of the predictor, in the predictor's unit. */
   public record ValidRange(double low, double high) {}

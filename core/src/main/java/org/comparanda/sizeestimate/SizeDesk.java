@@ -11,7 +11,6 @@ import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.reference.Shelf;
 import org.comparanda.statistics.Outcome;
-import org.comparanda.statistics.phylo.PhyloTree;
 import org.comparanda.taxon.TaxonName;
 
 /** The Size Desk: fits size lines on one snapshot of the shelf. */
@@ -47,7 +46,7 @@ public final class SizeDesk {
   }
 
   /** The line asked for, on this tree where the question asks for one. */
-  public Outcome<FittedLine> line(SizeQuestion question, PhyloTree tree) {
+  public Outcome<FittedLine> line(SizeQuestion question, LineTree tree) {
     return fit(question, Optional.of(tree));
   }
 
@@ -101,7 +100,7 @@ public final class SizeDesk {
                     .then(x -> LineRows.of(shelf, quantities, y, x, question, captiveMass)));
   }
 
-  private Outcome<FittedLine> fit(SizeQuestion question, Optional<PhyloTree> tree) {
+  private Outcome<FittedLine> fit(SizeQuestion question, Optional<LineTree> tree) {
     ShelfQuantities quantities = new ShelfQuantities(shelf, protocol);
     Outcome<Quantity> predict = quantities.named(question.predict());
     return predict.then(
@@ -110,7 +109,7 @@ public final class SizeDesk {
 
   private Outcome<FittedLine> fit(
       SizeQuestion question,
-      Optional<PhyloTree> tree,
+      Optional<LineTree> tree,
       ShelfQuantities quantities,
       Quantity predict,
       List<Quantity> from) {

@@ -26,6 +26,19 @@ final class EquationTable {
     return rows.stream().map(row -> equation(row, protocol, taxa)).toList();
   }
 
+  /** Rows whose keys must be new. Errors: {@link BrokenTable} naming file, row and field. */
+  static List<PublishedEquation> readBeside(
+      List<PublishedEquation> shipped, TableFile file, Protocol protocol, TaxonTree taxa) {
+    for (TableRow row : file.rows("equations")) {
+      if (shipped.stream().anyMatch(e -> e.key().equals(row.text("key")))) {
+        throw row.broken(
+            "key",
+            "\"" + row.text("key") + "\" is the key of an equation that came with the program");
+      }
+    }
+    return read(file, protocol, taxa);
+  }
+
   private static PublishedEquation equation(TableRow row, Protocol protocol, TaxonTree taxa) {
     TaxonName taxon = new TaxonName(row.text("taxon"));
     if (taxa.taxon(taxon).isEmpty()) {

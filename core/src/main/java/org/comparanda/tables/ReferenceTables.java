@@ -1,5 +1,6 @@
 package org.comparanda.tables;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.comparanda.bone.ElementKey;
@@ -41,6 +42,16 @@ public record ReferenceTables(
         taxa,
         EquationTable.read(TableFile.shipped("equations.json"), protocol, taxa),
         WhichBoneTable.read(TableFile.shipped("element-key.json"), protocol));
+  }
+
+  /**
+   * With a lab's own equations beside the shipped ones, from the text of a file of the same form. A
+   * row wins by a key of its own. Errors: {@link BrokenTable} naming file, row and field.
+   */
+  public ReferenceTables withEquations(String file, String text) {
+    List<PublishedEquation> all = new ArrayList<>(equations);
+    all.addAll(EquationTable.readBeside(equations, TableFile.of(file, text), protocol, taxa));
+    return new ReferenceTables(protocol, outlines, taxa, all, whichBone);
   }
 
   /** The drawing of an element, if there is one. */

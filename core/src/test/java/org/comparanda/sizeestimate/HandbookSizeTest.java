@@ -230,7 +230,7 @@ class HandbookSizeTest {
             + " average.",
         shelf.sentence());
     assertEquals(
-        "The shelf holds no withers height.",
+        "No animal on the shelf has \"withers_height\".",
         desk.compare(equation("sheep-withers-radius"), Set.of())
             .fold(Object::toString, none -> none.reason()));
   }

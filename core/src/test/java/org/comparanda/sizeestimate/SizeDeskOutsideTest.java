@@ -159,7 +159,7 @@ class SizeDeskOutsideTest {
             LineMethod.PGLS,
             LineScale.LOG10,
             0.95);
-    FittedLine line = value(desk.line(question, tree));
+    FittedLine line = value(desk.line(question, LineTree.of(tree)));
     OutsideTable.Row row =
         OutsideTable.read("expected/h_pgls.csv")
             .where("set", "mammal49_home_range_on_mass")
@@ -172,7 +172,7 @@ class SizeDeskOutsideTest {
     check.relative("se", row.number("se_slope"), value(line.slopes().get(0).standardError()), 1e-5);
     check.exact("n", row.count("n"), line.n());
     SizeDesk fewer = desk.without(new org.comparanda.reference.AnimalId("r0000"));
-    FittedLine pruned = value(fewer.line(question, tree));
+    FittedLine pruned = value(fewer.line(question, LineTree.of(tree)));
     assertEquals(List.of("Tips without animals, pruned: U._maritimus."), pruned.notes());
     assertEquals(48, pruned.n());
   }

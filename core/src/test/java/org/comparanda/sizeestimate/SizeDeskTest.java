@@ -163,7 +163,8 @@ class SizeDeskTest {
             desk(animals())
                 .line(
                     withLine(LineMethod.PGLS),
-                    value(Newick.read("((Ovis_aries:1,Capra.hircus:1):1,Bos:2,Sus:2);")))));
+                    LineTree.of(
+                        value(Newick.read("((Ovis_aries:1,Capra.hircus:1):1,Bos:2,Sus:2);"))))));
   }
 
   @Test
@@ -289,15 +290,15 @@ class SizeDeskTest {
 
   @Test
   void theMethodsParagraphNamesSampleFormulaIntervalAndCorrection() {
-    FittedLine line = value(desk(animals()).line(MASS));
-    String text = MethodsParagraph.of(line, Correction.SMEARING, "0.1.0");
+    FittedLine line = value(desk(animals()).line(MASS)).withCorrection(Correction.SMEARING);
+    String text = MethodsParagraph.of(line, name -> name, "0.1.0");
     for (String part :
         List.of(
             "body_mass was estimated from femur.GL by ordinary least squares on natural logarithms",
-            "n = 12 animals, one row each: Capra hircus, Ovis aries; femur.GL 100.00 to 210.00",
+            "n = 12 animals, one row each: Capra hircus, Ovis aries; femur.GL 100 to 210",
             "ln body_mass = ",
             "on 10 degrees of freedom",
-            "95.000 % prediction intervals",
+            "95 % prediction intervals",
             "smearing factor (Duan 1983), ",
             "Comparanda 0.1.0.")) {
       assertTrue(text.contains(part), part + " | " + text);

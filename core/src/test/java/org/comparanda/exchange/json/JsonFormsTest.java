@@ -179,10 +179,10 @@ class JsonFormsTest {
         SizeDesk.of(new Shelf(animals), new Protocol(List.of(), List.of(), List.of()))
             .line(question);
     StringWriter text = new StringWriter();
-    try (SizeJson json = new SizeJson(text, PROGRAM, line)) {
-      json.write("K-1", line.then(l -> l.estimate(Map.of("Bd", 35.0, "BT", 31.0))));
-      json.write("K-2", line.then(l -> l.estimate(Map.of("Bd", 60.0, "BT", 50.0))));
-      json.write("K-3", Outcome.none("Nothing measured.", "Measure Bd."));
+    try (SizeJson json = new SizeJson(text, PROGRAM, SizeReport.of(line))) {
+      json.write("K-1", line.then(l -> l.estimate(Map.of("Bd", 35.0, "BT", 31.0))), List.of());
+      json.write("K-2", line.then(l -> l.estimate(Map.of("Bd", 60.0, "BT", 50.0))), List.of());
+      json.write("K-3", Outcome.none("Nothing measured.", "Measure Bd."), List.of());
     }
     assertFalse(text.toString().contains("NaN"), text.toString());
     return new ObjectMapper().readTree(text.toString());

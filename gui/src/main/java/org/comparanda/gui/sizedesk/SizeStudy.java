@@ -11,6 +11,7 @@ import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.Shelf;
 import org.comparanda.sizeestimate.FittedLine;
 import org.comparanda.sizeestimate.LinePoint;
+import org.comparanda.sizeestimate.MethodsParagraph;
 import org.comparanda.sizeestimate.SizeDesk;
 import org.comparanda.taxon.TaxonName;
 
@@ -121,7 +122,20 @@ final class SizeStudy {
         Optional.of(new LineFigure(sheet, finding).of(line)),
         DiagnosticFigures.of(sheet, line),
         rows,
-        new MethodsText(sheet, room.version()).of(line),
+        methods(line),
         LineTable.csv(line));
+  }
+
+  /** The paragraph for a paper, in English, with the note on invented animals. */
+  private String methods(FittedLine line) {
+    String text = MethodsParagraph.of(line, this::named, room.version());
+    return room.note().isEmpty() ? text : text + " " + room.note();
+  }
+
+  private String named(String key) {
+    Quantity quantity = quantity(key);
+    return quantity.unit().isEmpty()
+        ? quantity.name()
+        : room.words().get("methods.unit", quantity.name(), quantity.unit());
   }
 }

@@ -151,8 +151,8 @@ class SizeDeskViewModelTest {
   void methodsParagraphNamesSampleFormulaIntervalAndProgram() {
     desk.correctBy(Correction.SMEARING);
     String methods = desk.shownProperty().get().methods();
-    assertTrue(methods.contains("12 comparative animals"), methods);
-    assertTrue(methods.contains("ln(Body length in mm) = "), methods);
+    assertTrue(methods.contains("n = 12 animals"), methods);
+    assertTrue(methods.contains("ln Body length (mm) = "), methods);
     assertTrue(methods.contains("95 % prediction intervals"), methods);
     assertTrue(methods.contains("Duan 1983"), methods);
     assertTrue(methods.contains("Comparanda 0.1"), methods);

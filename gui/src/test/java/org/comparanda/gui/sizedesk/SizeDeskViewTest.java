@@ -100,7 +100,7 @@ class SizeDeskViewTest {
   void methodsParagraphIsCopied(FxRobot robot) {
     robot.clickOn("#page-methods").clickOn("#copy");
     String text = robot.lookup("#methods").queryAs(TextArea.class).getText();
-    assertTrue(text.contains("12 comparative animals"), text);
+    assertTrue(text.contains("n = 12 animals"), text);
     robot.interact(
         () -> assertEquals(text, javafx.scene.input.Clipboard.getSystemClipboard().getString()));
   }
