@@ -3,6 +3,7 @@ package org.comparanda.capture;
 import java.time.Clock;
 import java.util.Optional;
 import org.comparanda.measurement.Length;
+import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.measurement.ReadingLog;
 
@@ -60,6 +61,11 @@ public final class Measuring {
 
   public Optional<String> previous() {
     return run(passes.previous());
+  }
+
+  /** Goes to a field of the pass that is on. */
+  public Optional<String> goTo(MeasurementCode code) {
+    return run(passes.goTo(code));
   }
 
   public Optional<String> anotherTake() {

@@ -106,6 +106,11 @@ public final class Passes {
         && takes.rows().stream().noneMatch(row -> row.pass() == next.get().pass());
   }
 
+  /** Whether the log has no row of this bone. */
+  public boolean untouched() {
+    return log.isEmpty();
+  }
+
   /** Whether nothing is due any more. */
   public boolean complete() {
     return due().isEmpty();
@@ -162,7 +167,7 @@ public final class Passes {
     List<Reading> rows = new ArrayList<>();
     for (int i = 0; i < values.size(); i++) {
       CaliperValue value = values.get(i);
-      rows.add(take(fields.get(i), value.asTyped(), value.length(), "", hand));
+      rows.add(rows(hand).take(fields.get(i), value.asTyped(), value.length(), ""));
     }
     return new Step.Append(rows);
   }
@@ -174,25 +179,15 @@ public final class Passes {
   public Step acceptProposal(CaliperValue typed, Length proposal, String why, Hand hand) {
     return current()
         .<Step>map(
-            place -> new Step.Append(List.of(take(place, typed.asTyped(), proposal, why, hand))))
+            place ->
+                new Step.Append(List.of(rows(hand).take(place, typed.asTyped(), proposal, why))))
         .orElse(new Step.Refused("All passes are over."));
   }
 
   /** Records that the current measurement can't be taken. */
   public Step notPossible(NotPossible reason, Hand hand) {
     return current()
-        .<Step>map(
-            place ->
-                new Step.Append(
-                    List.of(
-                        row(
-                            place,
-                            Reading.Kind.NOT_POSSIBLE,
-                            "",
-                            Optional.empty(),
-                            hand,
-                            replaced(place),
-                            reason.name()))))
+        .<Step>map(place -> new Step.Append(List.of(rows(hand).notPossible(place, reason))))
         .orElse(new Step.Refused("All passes are over."));
   }
 
@@ -200,18 +195,7 @@ public final class Passes {
   public Step undo(Hand hand) {
     return takes
         .last()
-        .<Step>map(
-            last ->
-                new Step.Append(
-                    List.of(
-                        row(
-                            new Place(last.code(), last.pass()),
-                            Reading.Kind.WITHDRAWAL,
-                            "",
-                            Optional.empty(),
-                            hand,
-                            Optional.of(last.id()),
-                            "undo"))))
+        .<Step>map(last -> new Step.Append(List.of(rows(hand).withdrawal(last))))
         .orElse(new Step.Refused("There is no reading to undo."));
   }
 
@@ -248,6 +232,12 @@ public final class Passes {
     return visiting(new Place(last.get().code(), pass), Purpose.MORE);
   }
 
+  private NewRows rows(Hand hand) {
+    boolean more = visit.filter(v -> v.purpose() == Purpose.MORE).isPresent();
+    return new NewRows(
+        bone, element, takes, more ? NewRows.Beside.KEPT : NewRows.Beside.REPLACED, hand);
+  }
+
   private Step visiting(Place place, Purpose purpose) {
     return new Step.Move(
         new Passes(
@@ -280,48 +270,6 @@ public final class Passes {
           .forEach(open::add);
     }
     return open;
-  }
-
-  private Reading take(Place place, String typed, Length length, String reason, Hand hand) {
-    Optional<Long> old = replaced(place);
-    Reading.Kind kind = old.isPresent() ? Reading.Kind.CORRECTION : Reading.Kind.TAKE;
-    return row(place, kind, typed, Optional.of(length), hand, old, reason);
-  }
-
-  /** The row at this place that a new one replaces; none when the new one is one more take. */
-  private Optional<Long> replaced(Place place) {
-    boolean more = visit.filter(v -> v.purpose() == Purpose.MORE).isPresent();
-    List<Reading> there = takes.at(place);
-    return more || there.isEmpty()
-        ? Optional.empty()
-        : Optional.of(there.get(there.size() - 1).id());
-  }
-
-  private Reading row(
-      Place place,
-      Reading.Kind kind,
-      String typed,
-      Optional<Length> length,
-      Hand hand,
-      Optional<Long> pointsAt,
-      String reason) {
-    boolean repeat =
-        kind == Reading.Kind.TAKE && takes.at(place).stream().anyMatch(r -> r.length().isPresent());
-    return new Reading(
-        0,
-        bone,
-        element,
-        place.code(),
-        kind,
-        typed,
-        length,
-        hand.person(),
-        hand.at(),
-        place.pass(),
-        repeat,
-        hand.card(),
-        pointsAt,
-        reason);
   }
 
   /** The measurement of a field. Errors: {@link IllegalStateException} if this bone has none. */

@@ -39,6 +39,7 @@ public final class Desktop extends Application {
   private void open(Stage stage, Words words, Locale locale, ExecutorService background) {
     Clock clock = Clock.systemUTC();
     Look look = new Look();
+    new RememberedLook(dataFolder()).follow(look);
     ReferenceTables tables = ReferenceTables.shipped();
     Collection opened = DemoRoom.open(dataFolder(), tables, clock);
     collection = opened;

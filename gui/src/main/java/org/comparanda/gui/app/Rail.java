@@ -31,7 +31,8 @@ final class Rail extends VBox {
     simulated.getStyleClass().add("demo-note");
     simulated.setWrapText(true);
     simulated.setMinHeight(USE_PREF_SIZE);
-    getChildren().addAll(spring, simulated, theme(look, words), textSize(look, words));
+    getChildren()
+        .addAll(spring, simulated, theme(look, words), motion(look, words), textSize(look, words));
   }
 
   /** Marks the button of a screen as the open one. */
@@ -70,6 +71,17 @@ final class Rail extends VBox {
     label.run();
     theme.setOnAction(event -> look.themeProperty().set(look.themeProperty().get().other()));
     return theme;
+  }
+
+  private static ToggleButton motion(Look look, Words words) {
+    ToggleButton motion = new ToggleButton();
+    motion.setId("motion");
+    motion.getStyleClass().setAll("rail-small");
+    motion.selectedProperty().bindBidirectional(look.motionProperty());
+    motion
+        .textProperty()
+        .bind(look.motionProperty().map(on -> words.get(on ? "motion.on" : "motion.off")));
+    return motion;
   }
 
   private static HBox textSize(Look look, Words words) {

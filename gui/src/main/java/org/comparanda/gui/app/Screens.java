@@ -2,6 +2,10 @@ package org.comparanda.gui.app;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import javafx.scene.Node;
+import org.comparanda.capture.LaggingDrafts;
 import org.comparanda.gui.bench.BenchPlace;
 import org.comparanda.gui.bench.BenchView;
 import org.comparanda.gui.bench.BenchViewModel;
@@ -13,10 +17,14 @@ import org.comparanda.gui.sizedesk.SizeDeskView;
 import org.comparanda.gui.sizedesk.SizeDeskViewModel;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
+import org.comparanda.reference.AnimalId;
 import org.comparanda.sizeestimate.SizeDesk;
 
 /** The screens of the rail, in its order. A new screen is one line here. */
 public final class Screens {
+  /** Half-typed text may lag 200 ms behind; the disk needs some of that. */
+  private static final long DRAFT_LAG_MS = 120;
+
   private Screens() {}
 
   /** All screens that exist. */
@@ -33,7 +41,7 @@ public final class Screens {
             place.work(),
             place.ui());
     return List.of(
-        new Screen("bench", () -> bench(place)),
+        new Screen("bench", () -> bench(place, shelf)),
         new Screen("shelf", () -> new ShelfView(shelf, shelfWords, note(place), new OpenDialog())),
         new Screen("sizedesk", () -> sizeDesk(place, shelf)));
   }
@@ -55,14 +63,16 @@ public final class Screens {
             version());
     SizeDeskViewModel model = new SizeDeskViewModel(room, place.work(), place.ui());
     SizeDeskView view = new SizeDeskView(model, words, note(place), new SaveDialog());
-    view.setOnAnimal(
-        animal -> {
-          shelf.open(animal);
-          if (view.getScene().getRoot() instanceof AppFrame frame) {
-            frame.open("shelf");
-          }
-        });
+    view.setOnAnimal(animal -> show(animal, shelf, view));
     return view;
+  }
+
+  /** Opens an animal's card on the Shelf, from whatever screen it was chosen on. */
+  private static void show(AnimalId animal, ShelfViewModel shelf, Node from) {
+    shelf.open(animal);
+    if (from.getScene().getRoot() instanceof AppFrame frame) {
+      frame.open("shelf");
+    }
   }
 
   /** As the jar says it; a program run from loose classes has none. */
@@ -71,7 +81,7 @@ public final class Screens {
         .orElse("(unreleased)");
   }
 
-  private static BenchView bench(Workplace place) {
+  private static BenchView bench(Workplace place, ShelfViewModel shelf) {
     Words words = Words.of("bench", place.locale());
     Numbers numbers = new Numbers(place.locale());
     BenchPlace bench =
@@ -87,9 +97,14 @@ public final class Screens {
             place.collection().animals(),
             place.collection().trays(),
             place.collection().readings(),
-            place.collection().people());
+            place.collection().people(),
+            new LaggingDrafts(
+                place.collection().drafts(),
+                CompletableFuture.delayedExecutor(DRAFT_LAG_MS, TimeUnit.MILLISECONDS)),
+            place.collection().caliperCards());
     BenchView view = new BenchView(new BenchViewModel(bench), words, numbers, System::nanoTime);
     view.fallingLine().motionProperty().bind(place.look().motionProperty());
+    view.setOnAnimal(animal -> show(animal, shelf, view));
     return view;
   }
 }

@@ -3,7 +3,6 @@ package org.comparanda.gui.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.text.Words;
@@ -11,12 +10,12 @@ import org.comparanda.suggestion.Suggestion;
 
 /** The sentence that answers, first and largest; under it what it rests on. */
 final class AnswerCard extends VBox {
-  private static final int SHOWN = 2;
-
   private final BenchViewModel bench;
   private final Words words;
+  private final Tooltip full = new Tooltip();
   private final Sentence sentence = new Sentence("answer");
-  private final Label details = new Label();
+  private final Sentence sample = new Sentence("small");
+  private final Sentence details = new Sentence("small");
 
   AnswerCard(BenchViewModel bench, Words words) {
     this.bench = bench;
@@ -24,10 +23,8 @@ final class AnswerCard extends VBox {
     setId("answer");
     getStyleClass().addAll("card", "answer-card");
     details.setId("details");
-    details.getStyleClass().add("grey");
-    details.setWrapText(true);
-    details.setMinHeight(USE_PREF_SIZE);
-    getChildren().addAll(sentence, details);
+    sample.setId("sample");
+    getChildren().addAll(sentence, sample, details);
     bench.findingProperty().addListener((o, was, is) -> show());
     bench.boneProperty().addListener((o, was, is) -> show());
     bench.readings().currentProperty().addListener((o, was, is) -> show());
@@ -39,12 +36,22 @@ final class AnswerCard extends VBox {
     sentence.show(
         suggestion.map(Suggestion::sentence).orElseGet(this::beforeTheFirst),
         suggestion.map(AnswerCard::names).orElse(List.of()));
+    List<String> names = suggestion.map(AnswerCard::names).orElse(List.of());
     List<String> all = suggestion.map(AnswerCard::under).orElse(List.of());
-    details.setText(
-        suggestion.isPresent()
-            ? String.join("  ", all.subList(0, Math.min(SHOWN, all.size())))
-            : words.get("answer.how"));
-    details.setTooltip(all.size() > SHOWN ? new Tooltip(String.join("\n", all)) : null);
+    show(sample, suggestion.map(Suggestion::sampleLine).orElse(words.get("answer.how")), names);
+    show(details, all.isEmpty() ? "" : all.get(0), names);
+    full.setText(String.join("\n", all));
+    if (all.size() > 1) {
+      Tooltip.install(details, full);
+    } else {
+      Tooltip.uninstall(details, full);
+    }
+  }
+
+  private static void show(Sentence line, String text, List<String> names) {
+    line.show(text, names);
+    line.setVisible(!text.isBlank());
+    line.setManaged(!text.isBlank());
   }
 
   private String beforeTheFirst() {

@@ -3,6 +3,8 @@ package org.comparanda.gui.bench;
 import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.Executor;
+import org.comparanda.capture.CaliperCards;
+import org.comparanda.capture.Drafts;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.Outline;
@@ -31,7 +33,9 @@ public record BenchPlace(
     ReferenceAnimals animals,
     Trays trays,
     ReadingLog readings,
-    People people) {
+    People people,
+    Drafts drafts,
+    CaliperCards cards) {
   public BenchPlace {
     outlines = List.copyOf(outlines);
   }

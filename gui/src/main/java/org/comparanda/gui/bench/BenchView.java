@@ -1,6 +1,6 @@
 package org.comparanda.gui.bench;
 
-import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import javafx.application.Platform;
 import javafx.scene.Node;
@@ -21,6 +21,7 @@ import org.comparanda.capture.NamedKey;
 import org.comparanda.gui.control.falling.FallingLine;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
+import org.comparanda.reference.AnimalId;
 import org.comparanda.tray.Tray;
 
 /**
@@ -39,12 +40,12 @@ public final class BenchView extends StackPane {
   private final StackPane upperLeft = new StackPane();
   private final VBox page = new VBox();
   private final ScrollPane scroll = new ScrollPane(page);
-  private final StackPane right = new StackPane();
+  private boolean shownStopped;
   private final VBox left;
   private final CallBar call;
   private final VBox answers;
   private final Node outline;
-  private final Node state;
+  private final StateCard state;
 
   /**
    * @param nanos a clock that only goes forward, for telling a caliper from a hand
@@ -57,12 +58,12 @@ public final class BenchView extends StackPane {
     readings = new ReadingsCard(bench.readings(), words, numbers, nanos);
     falling = new FallingCard(bench, words);
     outline = new OutlineCard(bench, words);
-    state = new StateCard(bench.state(), words);
+    state = new StateCard(bench.state(), words, nanos, bench::askStop);
     answers = answers(numbers);
     left = new VBox(upperLeft, readings);
     left.getStyleClass().add("bench-left");
     VBox.setVgrow(upperLeft, Priority.ALWAYS);
-    call = new CallBar(bench, words);
+    call = new CallBar(bench, words, this::focusReading);
     page.getStyleClass().add("bench-page");
     scroll.setFitToWidth(true);
     scroll.setFitToHeight(true);
@@ -72,13 +73,17 @@ public final class BenchView extends StackPane {
     probe.setManaged(false);
     listen();
     showLeft();
-    showRight();
     arrange();
   }
 
   /** The falling line, whose motion can be switched off. */
   public FallingLine fallingLine() {
     return falling.line();
+  }
+
+  /** What happens when an animal's dot is clicked. */
+  public void setOnAnimal(Consumer<AnimalId> action) {
+    falling.line().setOnAnimal(id -> action.accept(new AnimalId(id)));
   }
 
   private VBox answers(Numbers numbers) {
@@ -94,6 +99,16 @@ public final class BenchView extends StackPane {
   private void listen() {
     header.state().selectedProperty().addListener((o, was, is) -> showLeft());
     bench
+        .state()
+        .questionsProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (was.isPresent() != is.isPresent()) {
+                showLeft();
+                focusReading();
+              }
+            });
+    bench
         .boneProperty()
         .addListener(
             (o, was, is) -> {
@@ -102,8 +117,7 @@ public final class BenchView extends StackPane {
                 header.state().setSelected(false);
                 focusReading();
               }
-              showRight();
-              if (was.isPresent() != is.isPresent()) {
+              if (was.isPresent() != is.isPresent() || shownStopped != bench.stopped()) {
                 arrange();
               }
             });
@@ -116,17 +130,23 @@ public final class BenchView extends StackPane {
   /** Side by side where there is room for both; large text stacks them and scrolls. */
   private void arrange() {
     boolean wide = getWidth() == 0 || getWidth() >= WIDE_EM * probe.getFont().getSize();
-    Pane middle = wide ? new HBox(left, right) : new VBox(left, right);
-    HBox.setHgrow(right, Priority.ALWAYS);
+    Pane middle = wide ? new HBox(left, answers) : new VBox(left, answers);
+    HBox.setHgrow(answers, Priority.ALWAYS);
     VBox.setVgrow(middle, Priority.ALWAYS);
     middle.getStyleClass().add("bench-middle");
     left.getStyleClass().removeAll("bench-left-wide");
     if (wide) {
       left.getStyleClass().add("bench-left-wide");
     }
-    boolean open = bench.boneProperty().get().isPresent();
+    shownStopped = bench.stopped();
     page.getChildren().setAll(header);
-    page.getChildren().addAll(open ? List.of(middle, call) : List.of(welcome()));
+    if (bench.boneProperty().get().isEmpty()) {
+      page.getChildren().add(welcome());
+    } else if (bench.stopped()) {
+      page.getChildren().add(placed(StopCard.aside(words)));
+    } else {
+      page.getChildren().addAll(middle, call);
+    }
   }
 
   private void pressed(KeyEvent event) {
@@ -142,20 +162,26 @@ public final class BenchView extends StackPane {
     }
   }
 
+  private boolean asking() {
+    return bench.state().questionsProperty().get().isPresent();
+  }
+
+  /** The state is asked first, then the readings. */
   private void focusReading() {
-    Platform.runLater(() -> readings.field().requestFocus());
+    Platform.runLater(
+        () -> {
+          if (asking()) {
+            state.keys().requestFocus();
+          } else {
+            readings.field().requestFocus();
+          }
+        });
   }
 
   private void showLeft() {
-    upperLeft.getChildren().setAll(header.state().isSelected() ? state : outline);
-  }
-
-  private void showRight() {
-    if (bench.stopped()) {
-      right.getChildren().setAll(StopCard.aside(words));
-    } else {
-      right.getChildren().setAll(answers);
-    }
+    upperLeft.getChildren().setAll(header.state().isSelected() || asking() ? state : outline);
+    readings.setVisible(!asking());
+    readings.setManaged(!asking());
   }
 
   private StackPane welcome() {
@@ -167,14 +193,40 @@ public final class BenchView extends StackPane {
     FlowPane trays = new FlowPane();
     trays.getStyleClass().add("welcome-trays");
     for (Tray tray : bench.trays()) {
-      Button button = new Button(tray.name());
-      button.getStyleClass().setAll("tray-button");
-      button.setOnAction(event -> bench.choose(tray));
-      trays.getChildren().add(button);
+      trays.getChildren().add(button(tray, trays.getChildren().size() + 1));
+    }
+    trays.addEventFilter(KeyEvent.KEY_TYPED, this::numbered);
+    if (!trays.getChildren().isEmpty()) {
+      Platform.runLater(() -> trays.getChildren().get(0).requestFocus());
     }
     VBox card = new VBox(title, what, trays);
     card.setId("welcome");
     card.getStyleClass().addAll("card", "stop-card");
+    return placed(card);
+  }
+
+  private Button button(Tray tray, int number) {
+    Button button = new Button(tray.name());
+    button.getStyleClass().setAll("tray-button");
+    if (number <= 9) {
+      Label key = new Label(Integer.toString(number));
+      key.getStyleClass().add("key");
+      button.setGraphic(key);
+    }
+    button.setOnAction(event -> bench.choose(tray));
+    return button;
+  }
+
+  /** A digit chooses the tray of that number. */
+  private void numbered(KeyEvent event) {
+    int number = "123456789".indexOf(event.getCharacter());
+    if (!event.getCharacter().isEmpty() && number >= 0 && number < bench.trays().size()) {
+      event.consume();
+      bench.choose(bench.trays().get(number));
+    }
+  }
+
+  private static StackPane placed(VBox card) {
     StackPane place = new StackPane(card);
     VBox.setVgrow(place, Priority.ALWAYS);
     return place;

@@ -9,6 +9,8 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.comparanda.bone.BoneAge;
+import org.comparanda.bone.BoneState;
+import org.comparanda.capture.Draft;
 import org.comparanda.capture.NamedKey;
 import org.comparanda.capture.warning.ShelfRanges;
 import org.comparanda.gui.control.falling.FallingPicture;
@@ -144,6 +146,17 @@ public final class BenchViewModel {
     call.open(next.id());
     finding.set(Optional.empty());
     measure(next);
+    askForState(next);
+  }
+
+  /** The state comes before the first reading, unless it was recorded with the bone. */
+  private void askForState(TrayBone b) {
+    boolean unknown = b.state().equals(BoneState.notRecorded());
+    if (unknown && b.standing() == TrayBone.Standing.OPEN && readings.untouched()) {
+      state.ask();
+    } else {
+      state.leave();
+    }
   }
 
   /** The bone after this one in the tray, or before it. */
@@ -204,8 +217,30 @@ public final class BenchViewModel {
         .execute(
             () -> {
               advice = Optional.of(read);
-              bone.get().ifPresent(this::measure);
+              bone.get().ifPresentOrElse(this::measure, this::resume);
             });
+  }
+
+  /** Takes up again what lay open when the program ended. */
+  private void resume() {
+    place.drafts().of(ReadingsViewModel.BENCH).ifPresent(this::resume);
+  }
+
+  private void resume(Draft left) {
+    Optional<TrayBone> open =
+        place.trays().bone(left.bone()).filter(b -> b.standing() == TrayBone.Standing.OPEN);
+    open.ifPresent(
+        b ->
+            trays.stream()
+                .filter(t -> t.id().equals(b.tray()))
+                .findFirst()
+                .ifPresent(
+                    t -> {
+                      tray.set(Optional.of(t));
+                      bones.setAll(place.trays().bonesOf(t.id()));
+                      choose(b);
+                      readings.resume(left);
+                    }));
   }
 
   private void reckon() {

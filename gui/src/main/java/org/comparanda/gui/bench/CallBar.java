@@ -9,6 +9,8 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import org.comparanda.gui.text.Words;
@@ -19,7 +21,10 @@ import org.comparanda.tray.Qualifier;
 final class CallBar extends BorderPane {
   private final Words words;
 
-  CallBar(BenchViewModel bench, Words words) {
+  /**
+   * @param afterwards takes the focus on after a call was recorded by key
+   */
+  CallBar(BenchViewModel bench, Words words, Runnable afterwards) {
     this.words = words;
     CallViewModel call = bench.call();
     getStyleClass().addAll("card", "call-bar");
@@ -49,11 +54,46 @@ final class CallBar extends BorderPane {
     record.setMinWidth(USE_PREF_SIZE);
     record.setOnAction(event -> call.record());
     record.disableProperty().bind(bench.boneProperty().map(b -> b.isEmpty() || bench.stopped()));
+    call.setOnMissingTaxon(() -> taxon.getEditor().requestFocus());
+    // Enter goes on to the button, which the next Enter presses: a call is never an accident.
+    taxon.addEventFilter(KeyEvent.KEY_PRESSED, event -> onEnter(event, record::requestFocus));
+    taxon.addEventFilter(KeyEvent.KEY_PRESSED, event -> step(event, taxon));
+    record.addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        event ->
+            onEnter(
+                event,
+                () -> {
+                  record.fire();
+                  afterwards.run();
+                }));
     FlowPane line = new FlowPane(yours, qualifier, taxon, basis, person(bench), note);
     line.getStyleClass().add("call-line");
     setCenter(line);
     BorderPane.setAlignment(record, Pos.CENTER_RIGHT);
     setRight(record);
+  }
+
+  private static void onEnter(KeyEvent event, Runnable action) {
+    if (event.getCode() == KeyCode.ENTER) {
+      event.consume();
+      action.run();
+    }
+  }
+
+  /** Down and Up go through the names, the candidates first, without opening the list. */
+  private static void step(KeyEvent event, ComboBox<String> box) {
+    int by = event.getCode() == KeyCode.DOWN ? 1 : event.getCode() == KeyCode.UP ? -1 : 0;
+    int next = box.getItems().indexOf(box.getEditor().getText()) + by;
+    // The box hands each key on to its editor, and only there does it count.
+    boolean typed = box.getEditor().equals(event.getTarget());
+    if (by != 0 && typed && !event.isAltDown() && !box.isShowing()) {
+      event.consume();
+      if (next >= 0 && next < box.getItems().size()) {
+        box.getEditor().setText(box.getItems().get(next));
+        box.getEditor().end();
+      }
+    }
   }
 
   private ComboBox<Person> person(BenchViewModel bench) {

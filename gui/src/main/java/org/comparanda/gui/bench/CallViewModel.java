@@ -34,6 +34,7 @@ public final class CallViewModel {
   private final ObservableList<String> bases = FXCollections.observableArrayList();
   private Optional<BoneId> bone = Optional.empty();
   private boolean sawSuggestion;
+  private Runnable onMissingTaxon = () -> {};
 
   CallViewModel(BenchPlace place, Supplier<PersonId> person) {
     this.place = place;
@@ -67,6 +68,11 @@ public final class CallViewModel {
   /** Grounds to choose from. */
   public ObservableList<String> bases() {
     return bases;
+  }
+
+  /** What happens when a call is to be recorded and its taxon is missing. */
+  void setOnMissingTaxon(Runnable action) {
+    onMissingTaxon = action;
   }
 
   void open(BoneId next) {
@@ -114,6 +120,7 @@ public final class CallViewModel {
     }
     if (taxon.get().isBlank()) {
       recorded.set(place.words().get("call.notaxon"));
+      onMissingTaxon.run();
       return;
     }
     Call call =

@@ -43,8 +43,10 @@ final class DrawerCard extends VBox {
       lines.getChildren().add(apart);
       few.forEach(entry -> lines.getChildren().add(line(entry)));
     }
-    getStyleClass().removeIf(style -> style.startsWith("drawer-lines-"));
-    getStyleClass().add("drawer-lines-" + Math.min(3, lines.getChildren().size()));
+    getStyleClass().remove("drawer-full");
+    if (lines.getChildren().size() > 2) {
+      getStyleClass().add("drawer-full");
+    }
     setVisible(!entries.isEmpty());
     setManaged(!entries.isEmpty());
   }

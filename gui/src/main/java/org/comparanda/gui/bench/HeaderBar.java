@@ -35,6 +35,11 @@ final class HeaderBar extends BorderPane {
     getStyleClass().add("header-bar");
     FlowPane choices = new FlowPane(tray(), bone(), element(), side(), portion(), stateChip());
     choices.getStyleClass().add("header-choices");
+    choices
+        .getChildren()
+        .subList(1, choices.getChildren().size())
+        .forEach(
+            choice -> choice.visibleProperty().bind(bench.boneProperty().map(Optional::isPresent)));
     setCenter(choices);
     Button stop = stop();
     BorderPane.setAlignment(stop, Pos.BOTTOM_RIGHT);
@@ -142,6 +147,7 @@ final class HeaderBar extends BorderPane {
     stop.setId("stop");
     stop.getStyleClass().setAll("stop");
     stop.setAccessibleHelp(words.get("stop.help"));
+    stop.visibleProperty().bind(bench.boneProperty().map(Optional::isPresent));
     stop.setMinWidth(USE_PREF_SIZE);
     stop.setOnAction(event -> bench.askStop());
     return stop;

@@ -22,16 +22,16 @@ final class NearestCard extends VBox {
     title.getStyleClass().add("strong");
     table.getStyleClass().add("nearest-table");
     getChildren().addAll(title, table);
-    bench
-        .findingProperty()
-        .addListener((o, was, is) -> show(is.map(f -> f.suggestion().nearest()).orElse(List.of())));
-    show(List.of());
+    bench.findingProperty().addListener((o, was, is) -> show(is));
+    show(Optional.empty());
   }
 
-  private void show(List<NearestAnimal> animals) {
+  private void show(Optional<Finding> finding) {
+    List<NearestAnimal> animals = finding.map(f -> f.suggestion().nearest()).orElse(List.of());
     table.getChildren().clear();
     if (animals.isEmpty()) {
-      table.add(label(words.get("nearest.none"), "grey"), 0, 0);
+      String none = finding.isPresent() ? "nearest.notcompared" : "nearest.none";
+      table.add(label(words.get(none), "grey"), 0, 0);
     }
     for (int i = 0; i < animals.size(); i++) {
       NearestAnimal animal = animals.get(i);

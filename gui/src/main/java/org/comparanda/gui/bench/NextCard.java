@@ -40,7 +40,8 @@ final class NextCard extends VBox {
     sizeTitle.show(
         found.map(s -> words.get("size.if", s.taxon().value())).orElse(words.get("size.title")),
         found.map(s -> List.of(s.taxon().value())).orElse(List.of()));
-    size.setText(found.map(this::said).orElse(words.get("size.none")));
+    size.setText(
+        found.map(this::said).orElse(words.get(finding.isPresent() ? "size.nofit" : "size.none")));
     size.getStyleClass().setAll("label", found.isPresent() ? "reading" : "grey");
     basis.setText(found.map(this::under).orElse(""));
     basis.setManaged(found.isPresent());

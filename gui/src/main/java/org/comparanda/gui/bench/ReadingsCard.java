@@ -84,8 +84,13 @@ final class ReadingsCard extends VBox {
       line(row, i + 1, nodes);
     }
     table.getChildren().addAll(0, nodes);
-    field.setVisible(open);
-    field.setManaged(open);
+    if (!open) {
+      // After the last pass the keys still work: one more take, undo, record the call.
+      GridPane.setConstraints(field, COLUMNS - 2, readings.rows().size() + 1);
+    }
+    boolean measured = !readings.rows().isEmpty();
+    field.setVisible(measured);
+    field.setManaged(measured);
   }
 
   private void line(ReadingRow row, int at, List<Node> nodes) {

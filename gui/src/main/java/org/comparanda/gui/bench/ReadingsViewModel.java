@@ -16,6 +16,7 @@ import org.comparanda.capture.CaliperInput;
 import org.comparanda.capture.CaliperText;
 import org.comparanda.capture.CaliperValue;
 import org.comparanda.capture.Command;
+import org.comparanda.capture.Draft;
 import org.comparanda.capture.FieldState;
 import org.comparanda.capture.FieldState.Showing;
 import org.comparanda.capture.Keys;
@@ -50,6 +51,8 @@ public final class ReadingsViewModel {
 
     void stop();
   }
+
+  static final String BENCH = "bench 1";
 
   private final BenchPlace place;
   private final Beyond beyond;
@@ -133,6 +136,11 @@ public final class ReadingsViewModel {
     return hidden;
   }
 
+  /** Whether nothing was ever read of this bone. */
+  boolean untouched() {
+    return measuring.filter(m -> m.passes().untouched()).isPresent();
+  }
+
   /** Brings a bone to the bench, its readings as they were left. */
   void open(TrayBone next, PersonId person, ShelfRanges shelf) {
     bone = Optional.of(next);
@@ -149,10 +157,40 @@ public final class ReadingsViewModel {
     moved();
   }
 
+  /** Brings back the field and the half-typed text that were left, if they still have a place. */
+  void resume(Draft left) {
+    Optional<Place> now = measuring.flatMap(m -> m.passes().current());
+    boolean fits =
+        bone.filter(b -> b.id().equals(left.bone()) && b.element().equals(left.element()))
+                .isPresent()
+            && now.filter(p -> p.pass() == left.place().pass()).isPresent();
+    if (fits) {
+      if (!now.equals(Optional.of(left.place()))) {
+        did(m -> m.goTo(left.place().code()));
+      }
+      edit(left.text());
+    }
+  }
+
+  private void keep(String text) {
+    measuring.ifPresent(
+        m ->
+            m.passes()
+                .current()
+                .ifPresent(
+                    p ->
+                        bone.ifPresent(
+                            b ->
+                                place
+                                    .drafts()
+                                    .save(BENCH, new Draft(b.id(), b.element(), p, text)))));
+  }
+
   /** Clears the bench: nothing can be measured. */
   void close() {
     bone = Optional.empty();
     measuring = Optional.empty();
+    place.drafts().clear(BENCH);
     moved();
   }
 
@@ -202,6 +240,7 @@ public final class ReadingsViewModel {
       field.set(field.get().withText(text));
       return;
     }
+    keep(text);
     List<Warning> odd = odd(text);
     warnings.set(odd);
     boolean proposed = odd.stream().anyMatch(w -> w.proposal().isPresent());
@@ -301,6 +340,7 @@ public final class ReadingsViewModel {
     Optional<Passes> passes = measuring.map(Measuring::passes);
     current.set(passes.flatMap(Passes::currentMeasurement));
     rows.setAll(passes.map(this::lines).orElse(List.of()));
+    keep("");
   }
 
   private String notice(Passes p) {

@@ -23,7 +23,8 @@ final class Sentence extends TextFlow {
   }
 
   /** Shows a text; these names in it are italic. */
-  void show(String text, Collection<String> names) {
+  void show(String words, Collection<String> names) {
+    String text = words.replace(" %", "\u00a0%");
     List<Text> runs = new ArrayList<>();
     int from = 0;
     if (!names.isEmpty()) {

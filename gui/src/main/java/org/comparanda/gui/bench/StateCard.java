@@ -4,16 +4,22 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.collections.SetChangeListener;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.comparanda.bone.Flag;
 import org.comparanda.bone.Fusion;
+import org.comparanda.capture.StateQuestions;
 import org.comparanda.gui.text.Words;
 
 /** State of the bone: fusion of each end first, then what happened to it. */
@@ -22,7 +28,10 @@ final class StateCard extends VBox {
   private final Words words;
   private final HBox ends = new HBox();
 
-  StateCard(StateViewModel state, Words words) {
+  private final Label question = new Label();
+  private final Button keys = new Button();
+
+  StateCard(StateViewModel state, Words words, LongSupplier nanos, Runnable stop) {
     this.state = state;
     this.words = words;
     getStyleClass().addAll("card", "state-card");
@@ -34,9 +43,96 @@ final class StateCard extends VBox {
     ends.getStyleClass().add("choices");
     Label happened = new Label(words.get("state.flags"));
     happened.getStyleClass().add("note");
-    getChildren().addAll(title, why, ends, happened, flags());
+    question.setId("state-question");
+    question.getStyleClass().add("strong");
+    question.setWrapText(true);
+    question.setMinHeight(USE_PREF_SIZE);
+    keys.setId("state-keys");
+    keys.getStyleClass().setAll("record");
+    keys.setText(words.get("state.fine"));
+    keys.setOnAction(event -> state.typed('\n'));
+    keys.managedProperty().bind(keys.visibleProperty());
+    question.managedProperty().bind(question.visibleProperty());
+    // Enter goes the way of all characters, so that a caliper's line end answers nothing.
+    keys.addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          if (event.getCode() == KeyCode.ENTER) {
+            event.consume();
+          }
+        });
+    new Listening(keys, nanos, new Asked(stop));
+    getChildren().addAll(title, why, question, keys, ends, happened, flags());
     state.elementProperty().addListener((o, was, is) -> showEnds());
+    state.questionsProperty().addListener((o, was, is) -> showQuestion());
     showEnds();
+    showQuestion();
+  }
+
+  /** Where the number pad answers. */
+  Button keys() {
+    return keys;
+  }
+
+  private void showQuestion() {
+    Optional<StateQuestions> asked = state.questionsProperty().get();
+    question.setVisible(asked.isPresent());
+    keys.setVisible(asked.isPresent());
+    asked.ifPresent(q -> question.setText(said(q)));
+    keys.setAccessibleHelp(question.getText());
+  }
+
+  private String said(StateQuestions q) {
+    if (q.asksAnEnd()) {
+      List<String> names =
+          state.elementProperty().get().map(e -> e.growingEnds()).orElse(List.of());
+      return words.get("fusion.end", names.get(q.asked()))
+          + ": "
+          + numbered(StateQuestions.FUSIONS.stream().map(f -> words.get("fusion." + f)).toList());
+    }
+    String set =
+        q.state().flags().stream()
+            .sorted()
+            .map(f -> words.get("flag." + f))
+            .collect(Collectors.joining(", "));
+    String choices =
+        numbered(StateQuestions.FLAGS.stream().map(f -> words.get("flag." + f)).toList());
+    return words.get("state.flags") + ": " + (set.isEmpty() ? "" : set + ". ") + choices;
+  }
+
+  /** "1 unfused, 2 fusing, …"; the tenth is 0. */
+  private static String numbered(List<String> choices) {
+    return IntStream.range(0, choices.size())
+        .mapToObj(i -> (i + 1) % 10 + "\u00a0" + choices.get(i).replace(' ', '\u00a0'))
+        .collect(Collectors.joining(", "));
+  }
+
+  /**
+   * Digits answer; three dashes ask whether the bone may be human; a caliper is not listened to.
+   */
+  private final class Asked implements Listening.Ear {
+    private final Runnable stop;
+    private int dashes;
+
+    Asked(Runnable stop) {
+      this.stop = stop;
+    }
+
+    @Override
+    public void hand(char character) {
+      dashes = character == '-' ? dashes + 1 : 0;
+      if (dashes == 3) {
+        dashes = 0;
+        stop.run();
+      } else {
+        state.typed(character);
+      }
+    }
+
+    @Override
+    public void burst(String text) {
+      question.setText(words.get("state.burst", text.strip()));
+    }
   }
 
   private void showEnds() {

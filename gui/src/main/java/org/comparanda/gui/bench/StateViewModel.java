@@ -16,6 +16,7 @@ import org.comparanda.bone.Flag;
 import org.comparanda.bone.Fusion;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
+import org.comparanda.capture.StateQuestions;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.tray.TrayBone;
 
@@ -30,6 +31,8 @@ public final class StateViewModel {
   private final ObjectProperty<Fusion> proximal = new SimpleObjectProperty<>(Fusion.CANT_SEE);
   private final ObjectProperty<Fusion> distal = new SimpleObjectProperty<>(Fusion.CANT_SEE);
   private final ObservableSet<Flag> flags = FXCollections.observableSet(EnumSet.noneOf(Flag.class));
+  private final ObjectProperty<Optional<StateQuestions>> questions =
+      new SimpleObjectProperty<>(Optional.empty());
   private Optional<TrayBone> bone = Optional.empty();
   private boolean showing;
 
@@ -83,6 +86,45 @@ public final class StateViewModel {
     if (!flags.remove(flag)) {
       flags.add(flag);
     }
+  }
+
+  /** What is asked before the first reading; empty when the state is known. */
+  public ObjectProperty<Optional<StateQuestions>> questionsProperty() {
+    return questions;
+  }
+
+  /** Asks for the state of the bone shown, from the beginning. */
+  public void ask() {
+    questions.set(
+        bone.map(
+            b ->
+                StateQuestions.of(
+                    element.get().map(e -> e.growingEnds().size()).orElse(0), b.portion())));
+  }
+
+  /** Asks nothing any more; what was answered before the last question is dropped. */
+  public void leave() {
+    questions.set(Optional.empty());
+  }
+
+  /** A character of a hand, while the state is asked. */
+  public void typed(char key) {
+    questions.get().map(q -> q.typed(key)).ifPresent(this::answered);
+  }
+
+  private void answered(StateQuestions now) {
+    if (now.stage() == StateQuestions.Stage.ASKING) {
+      questions.set(Optional.of(now));
+      return;
+    }
+    questions.set(Optional.empty());
+    showing = true;
+    proximal.set(now.state().proximal());
+    distal.set(now.state().distal());
+    flags.clear();
+    flags.addAll(now.state().flags());
+    showing = false;
+    changed();
   }
 
   void show(TrayBone next) {

@@ -235,6 +235,31 @@ class BenchViewModelTest {
     assertEquals(2, found().bone().values().size());
   }
 
+  @Test
+  void boneFieldAndHalfTypedTextComeBackAfterARestart() {
+    DemoBench.choose(bench, "fresh", "N-1");
+    bench.state().typed('\n');
+    type("15.8");
+    keys("32.");
+    BenchViewModel again = new BenchViewModel(room.place());
+    assertEquals(FRESH, again.boneProperty().get().orElseThrow().id());
+    assertEquals("32.", again.readings().fieldProperty().get().text());
+    assertEquals(
+        bench.readings().currentProperty().get(), again.readings().currentProperty().get());
+  }
+
+  @Test
+  void theStateIsAskedBeforeTheFirstReadingOnly() {
+    DemoBench.choose(bench, "fresh", "N-1");
+    assertTrue(bench.state().questionsProperty().get().isPresent());
+    bench.state().typed('\n');
+    assertEquals(
+        org.comparanda.bone.Fusion.FUSED,
+        room.collection().trays().bone(FRESH).orElseThrow().state().distal());
+    DemoBench.choose(bench, "hard", "K-202");
+    assertTrue(bench.state().questionsProperty().get().isEmpty());
+  }
+
   private Finding found() {
     return bench.findingProperty().get().orElseThrow();
   }

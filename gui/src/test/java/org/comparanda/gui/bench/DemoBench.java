@@ -59,7 +59,9 @@ record DemoBench(Collection collection, BenchPlace place) implements AutoCloseab
             collection.animals(),
             collection.trays(),
             collection.readings(),
-            collection.people());
+            collection.people(),
+            collection.drafts(),
+            collection.caliperCards());
     return new DemoBench(collection, place);
   }
 

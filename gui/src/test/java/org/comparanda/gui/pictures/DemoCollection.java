@@ -2,12 +2,18 @@ package org.comparanda.gui.pictures;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.comparanda.gui.app.DemoRoom;
+import org.comparanda.reference.Animal;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
+import org.comparanda.tray.Tray;
+import org.comparanda.tray.TrayBone;
 
 /** The demo collection in a folder of its own. */
 final class DemoCollection {
@@ -17,5 +23,27 @@ final class DemoCollection {
 
   static Collection make(ReferenceTables tables) throws IOException {
     return DemoRoom.open(Files.createTempDirectory("pictures"), tables, CLOCK);
+  }
+
+  /** The same trays beside a shelf that holds only one animal in twelve. */
+  static Collection thin(Collection demo) throws IOException {
+    Path folder = Files.createTempDirectory("pictures-thin");
+    Collection thin = Collection.create(folder.resolve("thin" + Collection.ENDING), CLOCK);
+    demo.people().all().forEach(thin.people()::save);
+    List<Animal> animals = demo.animals().shelf().animals();
+    thin.animals()
+        .add(
+            IntStream.range(0, animals.size())
+                .filter(i -> i % 12 == 0)
+                .mapToObj(animals::get)
+                .toList());
+    for (Tray tray : demo.trays().all()) {
+      thin.trays().save(tray);
+      for (TrayBone bone : demo.trays().bonesOf(tray.id())) {
+        thin.trays().save(bone);
+        thin.readings().append(demo.readings().of(bone.id()));
+      }
+    }
+    return thin;
   }
 }

@@ -19,6 +19,8 @@ final class Poses {
         new Pose("bench", "nothing-fits", scene -> bone(scene, "Hard", "K-206")),
         new Pose("bench", "young-bone", scene -> bone(scene, "Hard", "K-205")),
         new Pose("bench", "one-reading", scene -> bone(scene, "Hard", "K-207")),
+        new Pose("bench", "shelf-too-thin", Pose.Shelf.THIN, scene -> bone(scene, "Hard", "K-202")),
+        new Pose("bench", "state-first", scene -> bone(scene, "Messy", "K-308")),
         new Pose("bench", "stop", Poses::stop),
         new Pose("shelf", "animal", Poses::animal),
         new Pose("shelf", "import-refused", Poses::importRefused),

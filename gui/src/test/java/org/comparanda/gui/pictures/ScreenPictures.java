@@ -45,14 +45,22 @@ class ScreenPictures {
   List<DynamicTest> everyPoseInBothThemesAndSizes(FxRobot robot) throws IOException {
     ReferenceTables tables = ReferenceTables.shipped();
     Collection collection = DemoCollection.make(tables);
+    Collection thin = DemoCollection.thin(collection);
     Files.createDirectories(FOLDER);
+    String only = System.getProperty("pictures.only", "");
     return Poses.all().stream()
+        .filter(pose -> (pose.screen() + "-" + pose.state()).startsWith(only))
         .filter(pose -> pose.screen().startsWith(System.getProperty("screen", "")))
         .map(
             pose ->
                 DynamicTest.dynamicTest(
                     pose.screen() + " " + pose.state(),
-                    () -> takeAll(robot, pose, tables, collection)))
+                    () ->
+                        takeAll(
+                            robot,
+                            pose,
+                            tables,
+                            pose.shelf() == Pose.Shelf.THIN ? thin : collection)))
         .toList();
   }
 

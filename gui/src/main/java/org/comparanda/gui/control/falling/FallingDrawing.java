@@ -39,7 +39,7 @@ record FallingDrawing(Plan plan, Palette palette) {
         letters(0.88 * text(), Lettering.Face.PLAIN, Lettering.Anchor.START),
         palette.accent());
     Axis axis = new Axis(c.column().key(), AxisScale.PLAIN, c.low(), c.high());
-    int about = (int) Math.max(3, Math.min(6, c.width() / (3.6 * text())));
+    int about = (int) Math.max(2, Math.min(6, c.width() / (3.6 * text())));
     for (double tick : Ticks.of(axis, about).labelled()) {
       double x = c.place(tick);
       pen.path(List.of(new Xy(x, from), new Xy(x, floor())), palette.hair(), 1, Dash.SOLID);

@@ -99,8 +99,8 @@ public final class FallingLine extends Region {
       timer.begin();
     } else {
       timer.stop();
-      requestLayout();
     }
+    requestLayout();
     requestParentLayout();
   }
 

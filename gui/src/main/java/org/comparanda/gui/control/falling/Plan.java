@@ -17,7 +17,7 @@ import org.comparanda.gui.control.plot.Lettering;
  * and numbers. All sizes follow the size of the text.
  */
 record Plan(FallingPicture picture, double width, double height, double text, TextWidth measure) {
-  private static final double TALL = 3.0;
+  private static final double TALL = 2.6;
 
   /** Height above the rows, for the headings. */
   double top() {
@@ -42,7 +42,7 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
   /** Room from row to row. */
   double rowHeight() {
     int rows = Math.max(1, picture.rows().size());
-    return Math.max(leastRow(), Math.min(8.5 * text, (floor() - top()) / rows));
+    return Math.max(leastRow(), Math.min(9.5 * text, (floor() - top()) / rows));
   }
 
   /** Whether a row has room for two lines of text. */
@@ -57,7 +57,7 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
 
   /** Width that shows every name and a readable strip of each column. */
   double leastWidth() {
-    return names() + numbers() + picture.columns().size() * 4.9 * text;
+    return names() + numbers() + picture.columns().size() * 3.9 * text;
   }
 
   /** Width of the names with their notes. */
@@ -73,7 +73,7 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
 
   /** Width of bars and numbers. */
   double numbers() {
-    return 14.6 * text;
+    return 13.7 * text;
   }
 
   Lettering nameLettering() {

@@ -26,6 +26,7 @@ import org.comparanda.gui.control.outline.BoneSketch.Jaws;
  */
 public final class BoneDrawing extends Region {
   private static final double MARGIN_EM = 2.1;
+  private static final double SIDE_EM = 1.2;
 
   private final ObjectProperty<Optional<BoneSketch>> sketch =
       new SimpleObjectProperty<>(Optional.empty());
@@ -53,11 +54,13 @@ public final class BoneDrawing extends Region {
   }
 
   private void draw(BoneSketch s) {
-    double margin = MARGIN_EM * probe.getFont().getSize();
-    double wide = Math.max(1, getWidth() - 2 * margin);
-    double high = Math.max(1, getHeight() - 2 * margin);
+    double em = probe.getFont().getSize();
+    double before = SIDE_EM * em + room(s, -1);
+    double after = SIDE_EM * em + room(s, 1);
+    double wide = Math.max(1, getWidth() - before - after);
+    double high = Math.max(1, getHeight() - 2 * MARGIN_EM * em);
     double scale = Math.min(wide / s.box().width(), high / s.box().height());
-    double left = (getWidth() - scale * s.box().width()) / 2 - scale * s.box().x();
+    double left = before + (wide - scale * s.box().width()) / 2 - scale * s.box().x();
     double top = (getHeight() - scale * s.box().height()) / 2 - scale * s.box().y();
     Group bone = new Group();
     bone.getTransforms().addAll(new Translate(left, top), new Scale(scale, scale));
@@ -68,6 +71,24 @@ public final class BoneDrawing extends Region {
     }
     getChildren().add(bone);
     s.jaws().ifPresent(j -> jaws(j, s.box(), new Place(left, top, scale)));
+  }
+
+  /** What jaws and label need beside the bone: -1 left of it, 1 right of it. */
+  private double room(BoneSketch s, int side) {
+    return s.jaws()
+        .filter(j -> beside(JawsPlan.of(j, s.box()), side))
+        .map(j -> width(j.label()) + 1.6 * probe.getFont().getSize())
+        .orElse(0.0);
+  }
+
+  private static boolean beside(JawsPlan plan, int side) {
+    return plan.inPlace() ? side > 0 : side * plan.aside().getX() > 1e-9;
+  }
+
+  private double width(String words) {
+    Text text = new Text(words);
+    text.setFont(probe.getFont());
+    return text.getLayoutBounds().getWidth();
   }
 
   private static SVGPath path(String data, String style, double stroke) {
