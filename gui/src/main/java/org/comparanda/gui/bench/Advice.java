@@ -19,6 +19,7 @@ import org.comparanda.suggestion.Comparison;
 import org.comparanda.suggestion.ComparisonRules;
 import org.comparanda.suggestion.Suggestion;
 import org.comparanda.suggestion.TaxonFit;
+import org.comparanda.suggestion.Trial;
 import org.comparanda.taxon.TaxonName;
 import org.comparanda.taxon.TaxonTree;
 
@@ -55,7 +56,17 @@ public final class Advice {
     Comparison comparison = byAge.computeIfAbsent(age, this::comparison);
     Suggestion suggestion = comparison.suggest(bone);
     return new Finding(
-        bone, suggestion, comparison.points(bone.element(), bone), size(suggestion, bone));
+        bone,
+        suggestion,
+        trial(comparison, suggestion),
+        comparison.points(bone.element(), bone),
+        size(suggestion, bone));
+  }
+
+  private static Optional<Trial> trial(Comparison comparison, Suggestion suggestion) {
+    return suggestion.taxa().isEmpty()
+        ? Optional.empty()
+        : Optional.of(comparison.trial(suggestion.element(), suggestion.measurements()));
   }
 
   private Comparison comparison(BoneAge age) {

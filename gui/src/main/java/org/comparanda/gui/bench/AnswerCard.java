@@ -3,7 +3,10 @@ package org.comparanda.gui.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.text.Words;
 import org.comparanda.suggestion.Suggestion;
@@ -16,6 +19,7 @@ final class AnswerCard extends VBox {
   private final Sentence sentence = new Sentence("answer");
   private final Sentence sample = new Sentence("small");
   private final Sentence details = new Sentence("small");
+  private final ToggleButton why = new ToggleButton();
 
   AnswerCard(BenchViewModel bench, Words words) {
     this.bench = bench;
@@ -24,11 +28,23 @@ final class AnswerCard extends VBox {
     getStyleClass().addAll("card", "answer-card");
     details.setId("details");
     sample.setId("sample");
-    getChildren().addAll(sentence, sample, details);
+    why.setText(words.get("why.button"));
+    why.setId("why");
+    why.getStyleClass().add("why");
+    why.setMinWidth(USE_PREF_SIZE);
+    HBox under = new HBox(sample, why);
+    under.getStyleClass().add("answer-under");
+    HBox.setHgrow(sample, Priority.ALWAYS);
+    getChildren().addAll(sentence, under, details);
     bench.findingProperty().addListener((o, was, is) -> show());
     bench.boneProperty().addListener((o, was, is) -> show());
     bench.readings().currentProperty().addListener((o, was, is) -> show());
     show();
+  }
+
+  /** Pressed: the reasons stand in place of the picture. */
+  ToggleButton why() {
+    return why;
   }
 
   private void show() {

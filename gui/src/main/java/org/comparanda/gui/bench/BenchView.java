@@ -43,6 +43,7 @@ public final class BenchView extends StackPane {
   private boolean shownStopped;
   private final VBox left;
   private final CallBar call;
+  private final AnswerCard answer;
   private final VBox answers;
   private final Node outline;
   private final StateCard state;
@@ -59,6 +60,7 @@ public final class BenchView extends StackPane {
     falling = new FallingCard(bench, words);
     outline = new OutlineCard(bench, words);
     state = new StateCard(bench.state(), words, nanos, bench::askStop);
+    answer = new AnswerCard(bench, words);
     answers = answers(numbers);
     left = new VBox(upperLeft, readings);
     left.getStyleClass().add("bench-left");
@@ -90,9 +92,13 @@ public final class BenchView extends StackPane {
     HBox below = new HBox(new NearestCard(bench, words), new NextCard(bench, words, numbers));
     below.getStyleClass().add("bench-below");
     below.getChildren().forEach(card -> HBox.setHgrow(card, Priority.ALWAYS));
-    VBox all = new VBox(new AnswerCard(bench, words), falling, new DrawerCard(bench, words), below);
+    ReasonsCard reasons = new ReasonsCard(bench, words, numbers);
+    reasons.visibleProperty().bind(answer.why().selectedProperty());
+    falling.visibleProperty().bind(reasons.visibleProperty().not());
+    StackPane shown = new StackPane(falling, reasons);
+    VBox all = new VBox(answer, shown, new DrawerCard(bench, words), below);
     all.getStyleClass().add("bench-answers");
-    VBox.setVgrow(falling, Priority.ALWAYS);
+    VBox.setVgrow(shown, Priority.ALWAYS);
     return all;
   }
 
@@ -153,6 +159,9 @@ public final class BenchView extends StackPane {
     if (event.getCode() == KeyCode.H && event.isShortcutDown() && event.isShiftDown()) {
       event.consume();
       bench.readings().pressed(NamedKey.STOP);
+    } else if (event.getCode() == KeyCode.F2) {
+      event.consume();
+      answer.why().setSelected(!answer.why().isSelected());
     } else if (event.getCode() == KeyCode.PAGE_DOWN) {
       event.consume();
       bench.step(1);

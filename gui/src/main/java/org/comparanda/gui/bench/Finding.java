@@ -5,16 +5,23 @@ import java.util.Optional;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.suggestion.AnimalPoint;
 import org.comparanda.suggestion.Suggestion;
+import org.comparanda.suggestion.Trial;
 
 /**
  * Everything reckoned for one state of one bone.
  *
  * @param bone the bone with the values that were used
+ * @param trial what the shelf says of its own animals on this very set; empty where nothing was
+ *     fitted
  * @param points the comparative animals as dots
  * @param size body mass if it is of the likeliest candidate; empty where nothing can be said
  */
 record Finding(
-    BoneInHand bone, Suggestion suggestion, List<AnimalPoint> points, Optional<Advice.Size> size) {
+    BoneInHand bone,
+    Suggestion suggestion,
+    Optional<Trial> trial,
+    List<AnimalPoint> points,
+    Optional<Advice.Size> size) {
   Finding {
     points = List.copyOf(points);
   }

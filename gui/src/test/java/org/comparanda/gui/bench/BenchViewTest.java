@@ -77,6 +77,22 @@ class BenchViewTest {
   }
 
   @Test
+  void reasonsStandInPlaceOfThePictureWithTheTrialOfThisSet(FxRobot robot) {
+    robot.interact(() -> DemoBench.choose(bench, "hard", "K-202"));
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.press(KeyCode.F2).release(KeyCode.F2);
+    WaitForAsyncUtils.waitForFxEvents();
+    Finding finding = bench.findingProperty().get().orElseThrow();
+    assertEquals(finding.suggestion().measurements(), finding.trial().orElseThrow().measurements());
+    assertTrue(robot.lookup("#reasons").query().isVisible());
+    javafx.scene.layout.GridPane table = robot.lookup("#hit-table").query();
+    // a row of heads, then a row for every taxon of the trial
+    assertEquals(finding.trial().orElseThrow().taxa().size() + 1, table.getRowCount());
+    robot.press(KeyCode.F2).release(KeyCode.F2);
+    assertFalse(robot.lookup("#reasons").query().isVisible());
+  }
+
+  @Test
   void stopAsksOnceAndSetsTheBoneAside(FxRobot robot) {
     robot.interact(() -> DemoBench.choose(bench, "hard", "K-202"));
     WaitForAsyncUtils.waitForFxEvents();

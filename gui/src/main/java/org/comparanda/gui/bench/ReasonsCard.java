@@ -1,0 +1,159 @@
+package org.comparanda.gui.bench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.comparanda.gui.text.Numbers;
+import org.comparanda.gui.text.Words;
+import org.comparanda.statistics.Interval;
+import org.comparanda.statistics.Proportion;
+import org.comparanda.suggestion.NextMeasurement;
+import org.comparanda.suggestion.Suggestion;
+import org.comparanda.suggestion.Trial;
+
+/**
+ * The reasons in full, in place of the picture: why, how often such answers were right in the trial
+ * of this very set (both rates), the calibrated list, and what to measure next.
+ */
+final class ReasonsCard extends StackPane {
+  private final Words words;
+  private final Numbers numbers;
+  private final VBox content = new VBox();
+
+  ReasonsCard(BenchViewModel bench, Words words, Numbers numbers) {
+    this.words = words;
+    this.numbers = numbers;
+    setId("reasons");
+    getStyleClass().addAll("card", "reasons-card");
+    content.getStyleClass().add("reasons");
+    ScrollPane scroll = new ScrollPane(content);
+    scroll.setFitToWidth(true);
+    scroll.getStyleClass().add("plain-scroll");
+    scroll.setAccessibleText(words.get("why.title"));
+    getChildren().add(scroll);
+    bench.findingProperty().addListener((o, was, is) -> show(is));
+    show(bench.findingProperty().get());
+  }
+
+  private void show(Optional<Finding> finding) {
+    content.getChildren().clear();
+    if (finding.isEmpty()) {
+      content.getChildren().add(line(words.get("why.none"), List.of(), "grey"));
+      return;
+    }
+    Suggestion s = finding.get().suggestion();
+    List<String> names = AnswerCard.names(s);
+    heading("why.title");
+    s.details().forEach(detail -> content.getChildren().add(line(detail, names, "small")));
+    s.warnings().forEach(warning -> content.getChildren().add(line(warning, names, "small")));
+    content.getChildren().add(line(s.basis().method(), List.of(), "grey"));
+    finding.get().trial().ifPresent(trial -> trial(trial, names));
+    calibrated(s, finding.get().trial(), names);
+    next(s.next());
+  }
+
+  private void trial(Trial trial, List<String> names) {
+    heading("why.trial");
+    GridPane table = new GridPane();
+    table.setId("hit-table");
+    table.getStyleClass().add("hit-table");
+    ColumnConstraints wide = new ColumnConstraints();
+    wide.setHgrow(Priority.ALWAYS);
+    table.getColumnConstraints().addAll(wide, wide, wide);
+    table.addRow(0, head("why.taxon"), head("why.true"), head("why.called"));
+    for (Trial.TaxonRate rate : trial.taxa()) {
+      table.addRow(
+          table.getRowCount(),
+          line(rate.taxon().value(), names, "small"),
+          line(rate(rate.hits()), List.of(), "small"),
+          line(rate(rate.called()), List.of(), "small"));
+    }
+    content.getChildren().add(table);
+    content
+        .getChildren()
+        .add(line(words.get("why.all", rate(trial.hits()), trial.animals()), names, "small"));
+  }
+
+  private void calibrated(Suggestion s, Optional<Trial> trial, List<String> names) {
+    if (s.calibratedList().isEmpty() && s.calibratedLabel().isBlank()) {
+      return;
+    }
+    heading("why.calibrated");
+    String listed =
+        s.calibratedList().stream().map(t -> t.value()).collect(Collectors.joining(", "));
+    content
+        .getChildren()
+        .add(line(listed.isEmpty() ? words.get("why.calibrated.empty") : listed, names, "small"));
+    content.getChildren().add(line(s.calibratedLabel(), names, "grey"));
+    trial
+        .flatMap(t -> t.calibratedList().value())
+        .ifPresent(
+            quality ->
+                content
+                    .getChildren()
+                    .add(
+                        line(
+                            words.get(
+                                "why.calibrated.kept",
+                                rate(quality.holdsTruth()),
+                                numbers.fixed(quality.meanLength(), 2)),
+                            List.of(),
+                            "small")));
+  }
+
+  private void next(List<NextMeasurement> next) {
+    heading("why.next");
+    if (next.isEmpty()) {
+      content.getChildren().add(line(words.get("next.none"), List.of(), "grey"));
+    }
+    next.forEach(
+        n ->
+            content
+                .getChildren()
+                .add(
+                    line(
+                        words.get("next", n.measurement().value(), n.sentence()),
+                        List.of(),
+                        "small")));
+  }
+
+  private String rate(Proportion rate) {
+    if (rate.tries() == 0) {
+      return words.get("why.rate.none");
+    }
+    Interval limits = rate.wilson(0.95);
+    return words.get(
+        "why.rate",
+        rate.hits(),
+        rate.tries(),
+        numbers.fixed(100 * limits.lower(), 0),
+        numbers.fixed(100 * limits.upper(), 0));
+  }
+
+  private void heading(String key) {
+    Label label = new Label(words.get(key));
+    label.getStyleClass().add("strong");
+    content.getChildren().add(label);
+  }
+
+  private Node head(String key) {
+    Label label = new Label(words.get(key));
+    label.getStyleClass().add("grey");
+    label.setWrapText(true);
+    return label;
+  }
+
+  private static Node line(String text, List<String> names, String style) {
+    Sentence sentence = new Sentence(style);
+    sentence.show(text, names);
+    return sentence;
+  }
+}
