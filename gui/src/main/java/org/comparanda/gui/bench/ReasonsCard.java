@@ -32,6 +32,9 @@ final class ReasonsCard extends StackPane {
     this.words = words;
     this.numbers = numbers;
     setId("reasons");
+    // as tall as the picture that it stands for, never taller: the rest scrolls
+    setMinHeight(0);
+    setPrefHeight(0);
     getStyleClass().addAll("card", "reasons-card");
     content.getStyleClass().add("reasons");
     ScrollPane scroll = new ScrollPane(content);
@@ -46,7 +49,7 @@ final class ReasonsCard extends StackPane {
   private void show(Optional<Finding> finding) {
     content.getChildren().clear();
     if (finding.isEmpty()) {
-      content.getChildren().add(line(words.get("why.none"), List.of(), "grey"));
+      content.getChildren().add(line(words.get("why.none"), List.of(), "small"));
       return;
     }
     Suggestion s = finding.get().suggestion();
@@ -54,7 +57,7 @@ final class ReasonsCard extends StackPane {
     heading("why.title");
     s.details().forEach(detail -> content.getChildren().add(line(detail, names, "small")));
     s.warnings().forEach(warning -> content.getChildren().add(line(warning, names, "small")));
-    content.getChildren().add(line(s.basis().method(), List.of(), "grey"));
+    content.getChildren().add(line(s.basis().method(), List.of(), "small"));
     finding.get().trial().ifPresent(trial -> trial(trial, names));
     calibrated(s, finding.get().trial(), names);
     next(s.next());
@@ -92,7 +95,7 @@ final class ReasonsCard extends StackPane {
     content
         .getChildren()
         .add(line(listed.isEmpty() ? words.get("why.calibrated.empty") : listed, names, "small"));
-    content.getChildren().add(line(s.calibratedLabel(), names, "grey"));
+    content.getChildren().add(line(s.calibratedLabel(), names, "small"));
     trial
         .flatMap(t -> t.calibratedList().value())
         .ifPresent(
@@ -112,7 +115,7 @@ final class ReasonsCard extends StackPane {
   private void next(List<NextMeasurement> next) {
     heading("why.next");
     if (next.isEmpty()) {
-      content.getChildren().add(line(words.get("next.none"), List.of(), "grey"));
+      content.getChildren().add(line(words.get("next.none"), List.of(), "small"));
     }
     next.forEach(
         n ->
@@ -146,7 +149,7 @@ final class ReasonsCard extends StackPane {
 
   private Node head(String key) {
     Label label = new Label(words.get(key));
-    label.getStyleClass().add("grey");
+    label.getStyleClass().add("note");
     label.setWrapText(true);
     return label;
   }

@@ -21,6 +21,7 @@ final class Poses {
         new Pose("bench", "one-reading", scene -> bone(scene, "Hard", "K-207")),
         new Pose("bench", "shelf-too-thin", Pose.Shelf.THIN, scene -> bone(scene, "Hard", "K-202")),
         new Pose("bench", "state-first", scene -> bone(scene, "Messy", "K-308")),
+        new Pose("bench", "reasons", Poses::reasons),
         new Pose("bench", "stop", Poses::stop),
         new Pose("shelf", "animal", Poses::animal),
         new Pose("shelf", "import-refused", Poses::importRefused),
@@ -56,6 +57,11 @@ final class Poses {
     Hand hand = new Hand(scene);
     hand.choose("tray", tray);
     hand.choose("bone", bone);
+  }
+
+  private static void reasons(Scene scene) {
+    bone(scene, "Hard", "K-202");
+    new Hand(scene).press("why");
   }
 
   private static void stop(Scene scene) {
