@@ -47,7 +47,7 @@ public final class ValidationPage {
     page.add("# Validation");
     page.add("");
     page.add(
-        "Made on %s by `mvn -B verify -Pproof` from the tests' own records: %d values from %d outside checks."
+        "Made on %s from the records that the tests leave in the build folder: %d values from %d outside checks. `mvn -B verify -Pproof` makes it anew, with the long proofs in full size."
             .formatted(date, values, checks.size()));
     page.add(
         "Expected values come from other programs, certified sets and handbooks, never from this program. "
