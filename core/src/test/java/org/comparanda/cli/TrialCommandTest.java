@@ -147,6 +147,17 @@ class TrialCommandTest {
     return new ObjectMapper().readTree(json.toFile());
   }
 
+  // The demo shelf (simulated) has five elements in one table.
+  @Test
+  void oneElementOfATableOfSeveralIsPicked() {
+    Typed typed =
+        Typed.command(
+            "trial", "--shelf", Path.of("..", "demo-data", "shelf.csv"), "--element", "humerus");
+    assertEquals(0, typed.code(), typed.err());
+    assertTrue(typed.err().contains("Not read: Bp [mm]"), typed.err());
+    assertTrue(typed.out().contains("Bos taurus"), typed.out());
+  }
+
   @Test
   void theTextShowsBothRatesOfEachTaxon() {
     Typed typed =

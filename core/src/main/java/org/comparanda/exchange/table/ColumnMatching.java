@@ -131,10 +131,17 @@ final class ColumnMatching {
     }
   }
 
+  /** Where one element is picked, the columns of the others are left aside. */
   private boolean ofAnotherElement(ColumnSubject subject) {
-    return options.element().isPresent()
-        && subject.element().isPresent()
-        && !subject.element().equals(options.element());
+    if (options.element().isEmpty()) {
+      return false;
+    }
+    if (subject.element().isPresent()) {
+      return !subject.element().equals(options.element());
+    }
+    return bodyColumns == BodyColumns.OF_THE_ANIMAL
+        && known.knowsCode(subject.code())
+        && !isKnown(subject);
   }
 
   private boolean isKnown(ColumnSubject subject) {
