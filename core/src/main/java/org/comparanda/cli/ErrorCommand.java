@@ -10,7 +10,6 @@ import java.util.concurrent.Callable;
 import org.comparanda.exchange.json.ErrorJson;
 import org.comparanda.exchange.table.TableOptions;
 import org.comparanda.exchange.table.TableRead;
-import org.comparanda.exchange.table.TableReader;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.Shelf;
@@ -57,7 +56,8 @@ final class ErrorCommand implements Callable<Integer> {
             .withUnknown(TableOptions.Unknown.REGISTER)
             .withNumbers(TableOptions.Numbers.ANY_SIGN)
             .withTaxa(TableOptions.Taxa.OPTIONAL);
-    TableRead<Shelf> read = read(options);
+    TableRead<Shelf> read =
+        ShelfArguments.table(terminal, ReferenceTables.shipped(), options, table);
     tables.everyMappingFound(List.of(read.facts()));
     List<MeasurementCode> columns = read.facts().measurements();
     List<double[]> rows = completeRows(read.content(), columns);
@@ -77,21 +77,6 @@ final class ErrorCommand implements Callable<Integer> {
       say(readings, icc, columns);
     }
     return Terminal.FINE;
-  }
-
-  private TableRead<Shelf> read(TableOptions options) {
-    ReferenceTables known = ReferenceTables.shipped();
-    return TableReader.of(known.protocol(), known.taxa(), options)
-        .watchedBy(new ProgressLine(terminal, table))
-        .shelf(table)
-        .fold(
-            r -> {
-              terminal.note(r.facts().sentence());
-              return r;
-            },
-            report -> {
-              throw new CannotDo(report.lines());
-            });
   }
 
   private List<double[]> completeRows(Shelf shelf, List<MeasurementCode> columns) {

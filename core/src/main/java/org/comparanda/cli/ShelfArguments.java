@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.comparanda.exchange.table.TableFacts;
 import org.comparanda.exchange.table.TableOptions;
+import org.comparanda.exchange.table.TableRead;
 import org.comparanda.exchange.table.TableReader;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.Shelf;
@@ -56,13 +57,20 @@ final class ShelfArguments {
 
   private static Opened read(
       Terminal terminal, ReferenceTables tables, TableOptions options, Path table) {
+    TableRead<Shelf> read = table(terminal, tables, options, table);
+    return new Opened(read.content(), read.protocol(), tables, Optional.of(read.facts()));
+  }
+
+  /** Reads a table as a shelf, says how it was read, or refuses it with every problem. */
+  static TableRead<Shelf> table(
+      Terminal terminal, ReferenceTables tables, TableOptions options, Path table) {
     return TableReader.of(tables.protocol(), tables.taxa(), options)
         .watchedBy(new ProgressLine(terminal, table))
         .shelf(table)
         .fold(
             read -> {
               terminal.note(read.facts().sentence());
-              return new Opened(read.content(), read.protocol(), tables, Optional.of(read.facts()));
+              return read;
             },
             report -> {
               throw new CannotDo(report.lines());
