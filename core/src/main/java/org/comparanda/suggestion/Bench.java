@@ -164,8 +164,9 @@ final class Bench {
         .ifPresent(hangsOn::add);
     for (Priors other : List.of(Priors.equal(), Priors.shelf())) {
       if (other.kind() != rules.priors().kind()) {
-        sensitivity
-            .priors(supposed(other), rules.priors().ratio(other, judgement.fit().sample()))
+        Judgement.fits(comparison, question, rules.withPriors(other))
+            .value()
+            .flatMap(fits -> sensitivity.priors(supposed(other), fits))
             .ifPresent(hangsOn::add);
       }
     }

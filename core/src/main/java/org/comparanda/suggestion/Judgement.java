@@ -33,7 +33,7 @@ record Judgement(
 
   /** The judgement; not estimable where the shelf is too thin for the set. */
   static Outcome<Judgement> of(Comparison comparison, Question question) {
-    Fit fit = fit(comparison, question);
+    Fit fit = fit(comparison, question, comparison.rules());
     return fit.fits(question.bone())
         .then(
             fits ->
@@ -45,18 +45,19 @@ record Judgement(
 
   /** The answer before the gate, for a quick look at another set. */
   static Verdict beforeGate(Comparison comparison, Question question) {
-    return fits(comparison, question)
+    return fits(comparison, question, comparison.rules())
         .fold(comparison.answers()::beforeGate, none -> Verdict.none());
   }
 
   /** Shares and typicalities alone, for a quick look under other rules. */
-  static Outcome<List<TaxonFit>> fits(Comparison comparison, Question question) {
-    return fit(comparison, question).fits(question.bone());
+  static Outcome<List<TaxonFit>> fits(
+      Comparison comparison, Question question, ComparisonRules rules) {
+    return fit(comparison, question, rules).fits(question.bone());
   }
 
-  private static Fit fit(Comparison comparison, Question question) {
+  private static Fit fit(Comparison comparison, Question question, ComparisonRules rules) {
     Sample sample = comparison.sample(question.element(), question.set());
-    return Fit.of(sample, question.unit(), question.offer(), comparison.rules());
+    return Fit.of(sample, question.unit(), question.offer(), rules);
   }
 
   private static Judgement decided(

@@ -61,18 +61,6 @@ public record Priors(Kind kind, Map<TaxonName, Double> weights, String source) {
     return source;
   }
 
-  /** Other priors over these, for the taxa of a sample that have one here. */
-  Map<TaxonName, Double> ratio(Priors other, Sample sample) {
-    Map<TaxonName, Double> ratios = new TreeMap<>();
-    for (int group = 0; group < sample.taxa().size(); group++) {
-      double here = weight(sample, group);
-      if (here > 0) {
-        ratios.put(sample.taxa().get(group), other.weight(sample, group) / here);
-      }
-    }
-    return ratios;
-  }
-
   private double weight(Sample sample, int group) {
     return switch (kind) {
       case EQUAL -> 1.0;

@@ -1,13 +1,10 @@
 package org.comparanda.suggestion;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.comparanda.measurement.MeasurementCode;
-import org.comparanda.taxon.TaxonName;
 
 /** What an answer hangs on: one reading, what was likely before. */
 final class Sensitivity {
@@ -51,45 +48,39 @@ final class Sensitivity {
   }
 
   /**
-   * Whether other priors would change the answer.
+   * Whether other priors would change the answer or the taxon of largest share.
    *
    * @param supposed the other priors, as a condition: "if every kind were equally likely"
-   * @param ratio other prior over the one used, per taxon with a share
+   * @param other the fits under them, largest share first
    */
-  Optional<String> priors(String supposed, Map<TaxonName, Double> ratio) {
-    double sum = fits.stream().mapToDouble(f -> f.share() * factor(ratio, f)).sum();
-    if (!(sum > 0)) {
+  Optional<String> priors(String supposed, List<TaxonFit> other) {
+    TaxonFit first = other.get(0);
+    Verdict changed = answers.beforeGate(other);
+    boolean sameAnswer = says(changed).equals(says(verdict));
+    if (sameAnswer && first.taxon().equals(fits.get(0).taxon())) {
       return Optional.empty();
     }
-    List<TaxonFit> other =
-        fits.stream()
-            .map(
-                f ->
-                    new TaxonFit(
-                        f.taxon(),
-                        f.share() * factor(ratio, f) / sum,
-                        f.typicality(),
-                        f.distanceSquared(),
-                        f.animals()))
-            .sorted(Comparator.comparingDouble(TaxonFit::share).reversed())
-            .toList();
-    Verdict changed = answers.beforeGate(other);
-    boolean same =
-        says(changed).equals(says(verdict)) && other.get(0).taxon().equals(fits.get(0).taxon());
-    return same
-        ? Optional.empty()
-        : Optional.of(
-            "This answer depends on what was likely before: "
-                + supposed
-                + ", "
-                + other.get(0).taxon()
-                + " would have the largest share, "
-                + Wording.percent(other.get(0).share())
-                + " %.");
+    return Optional.of(
+        "This answer depends on what was likely before: "
+            + supposed
+            + ", "
+            + first.taxon()
+            + " would have the largest share, "
+            + Wording.percent(first.share())
+            + " %"
+            + (sameAnswer ? "." : ", and the answer would be \"" + words(changed) + "\"."));
   }
 
-  private static double factor(Map<TaxonName, Double> ratio, TaxonFit fit) {
-    return ratio.getOrDefault(fit.taxon(), 0.0);
+  private static String words(Verdict verdict) {
+    return switch (verdict.answer()) {
+      case FITS_ONE -> "Fits one: " + verdict.taxa().get(0);
+      case FITS_A_FEW -> "Fits a few: " + Wording.either(Wording.names(verdict.taxa()));
+      case FITS_GROUP_ONLY -> "Fits the group only";
+      case NOTHING_FITS -> "Nothing here fits";
+      case POOR_FIT -> "Poor fit";
+      case YOUNG_BONE, NOT_FITTED, SHELF_TOO_THIN, NEVER_TESTED ->
+          throw new IllegalArgumentException(verdict.answer() + " is no answer before the gate.");
+    };
   }
 
   private static String says(Verdict verdict) {

@@ -2,10 +2,12 @@ package org.comparanda.suggestion;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.discriminant.GroupDistance;
 import org.comparanda.statistics.discriminant.GroupDistances;
 import org.comparanda.statistics.discriminant.GroupMoments;
+import org.comparanda.statistics.discriminant.SizeAlone;
 import org.comparanda.statistics.discriminant.WithoutSize;
 
 /** What the same animals say of a bone when size is taken out, and where that disagrees. */
@@ -24,8 +26,13 @@ final class SizeFree {
         WithoutSize.proportions(x.length).then(w -> distances(w, moments, x));
     Outcome<List<GroupDistance>> adjusted =
         WithoutSize.adjusted(moments).then(w -> distances(w, moments, x));
+    SizeAlone alone = SizeAlone.of(x.length);
+    Outcome<List<GroupDistance>> size =
+        GroupDistances.of(alone.moments(moments)).then(d -> Outcome.of(d.to(alone.row(x))));
     return shape
-        .then(s -> adjusted.then(a -> Outcome.of(paired(fit.sample(), fits, s, a))))
+        .then(
+            s ->
+                adjusted.then(a -> size.then(z -> Outcome.of(paired(fit.sample(), fits, s, a, z)))))
         .value()
         .orElse(List.of());
   }
@@ -36,12 +43,20 @@ final class SizeFree {
   }
 
   private static List<SizeFreeFit> paired(
-      Sample sample, List<TaxonFit> fits, List<GroupDistance> shape, List<GroupDistance> adjusted) {
+      Sample sample,
+      List<TaxonFit> fits,
+      List<GroupDistance> shape,
+      List<GroupDistance> adjusted,
+      List<GroupDistance> size) {
     List<SizeFreeFit> paired = new ArrayList<>();
     for (TaxonFit fit : fits) {
       int group = sample.taxa().indexOf(fit.taxon());
       paired.add(
-          new SizeFreeFit(fit.taxon(), typicality(shape, group), typicality(adjusted, group)));
+          new SizeFreeFit(
+              fit.taxon(),
+              typicality(shape, group),
+              typicality(adjusted, group),
+              typicality(size, group)));
     }
     return paired;
   }
@@ -54,15 +69,22 @@ final class SizeFree {
         .orElseThrow();
   }
 
-  /** In words, where size and shape disagree; none where they don't. */
+  /**
+   * In words, where size and shape disagree; none where they don't. A taxon with animals enough to
+   * go by that fits as a whole and by proportions explains the bone: then nothing disagrees,
+   * however many smaller or larger kinds have the same proportions.
+   */
   List<String> sentences(List<TaxonFit> fits, List<SizeFreeFit> sizeFree) {
-    List<SizeFreeFit> shapeOnly = new ArrayList<>();
-    for (int i = 0; i < sizeFree.size(); i++) {
-      if (fits.get(i).typicality() < limits.poorFit()
-          && sizeFree.get(i).byProportions() >= limits.poorFit()) {
-        shapeOnly.add(sizeFree.get(i));
-      }
+    List<Integer> all = IntStream.range(0, sizeFree.size()).boxed().toList();
+    if (all.stream().anyMatch(i -> explains(fits.get(i), sizeFree.get(i)))) {
+      return List.of();
     }
+    List<SizeFreeFit> shapeOnly =
+        all.stream()
+            .filter(i -> fits.get(i).typicality() < limits.poorFit())
+            .map(sizeFree::get)
+            .filter(f -> f.byProportions() >= limits.poorFit() && f.bySize() < limits.poorFit())
+            .toList();
     if (!shapeOnly.isEmpty()) {
       return List.of(
           "By proportions it fits " + Wording.either(names(shapeOnly)) + ", by size it doesn't.",
@@ -73,6 +95,12 @@ final class SizeFree {
             || sizeFree.get(0).byProportions() >= limits.nothingFits()
         ? List.of()
         : List.of("As a whole it fits " + fits.get(0).taxon() + ", by proportions it doesn't.");
+  }
+
+  private boolean explains(TaxonFit whole, SizeFreeFit sizeFree) {
+    return !whole.thin()
+        && whole.typicality() >= limits.poorFit()
+        && sizeFree.byProportions() >= limits.poorFit();
   }
 
   private String withinKind(List<SizeFreeFit> shapeOnly) {

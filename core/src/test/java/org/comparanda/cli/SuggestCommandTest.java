@@ -123,6 +123,17 @@ class SuggestCommandTest {
   }
 
   @Test
+  void priorsFromATableShowTheirSourceInEveryAnswer() throws IOException {
+    Path priors =
+        Files.writeString(
+            folder.resolve("valley.csv"),
+            "taxon,prior,source\nmultiplex,3,owl pellets 1998\nsubterraneus,1,owl pellets 1998\n");
+    assertEquals(
+        "valley.csv (owl pellets 1998)",
+        suggest(priors.toString()).get("bones").get(0).get("basis").get("priors").asText());
+  }
+
+  @Test
   void nothingThatIsNoNumberStandsInTheJson() throws IOException {
     List<String> strange = new ArrayList<>();
     collect(suggest("equal"), strange);

@@ -1,6 +1,7 @@
 package org.comparanda.suggestion;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import de.siegmar.fastcsv.reader.CsvReader;
@@ -108,6 +109,41 @@ class DemoTruthTest {
             .details()
             .contains("By proportions it fits Testudo graeca, by size it doesn't."),
         hard.get("K-210").details().toString());
+  }
+
+  // Job.md 5.7: said where they disagree, and not beside an ordinary sheep, goat or deer.
+  @Test
+  void ordinaryBonesAreNotToldThatTheirSizeDisagrees() {
+    answers("easy").values().forEach(s -> assertFalse(disagrees(s), s.toString()));
+    List<String> told =
+        answers("hard").values().stream()
+            .filter(DemoTruthTest::disagrees)
+            .map(Suggestion::bone)
+            .toList();
+    assertEquals(List.of("K-209", "K-210"), told);
+  }
+
+  // Such a size has a chance below 0.05 by the rule, so of the shelf's own animals fewer than 1 in
+  // 20 may be told so.
+  @Test
+  void fewerThanOneInTwentyOfTheShelfsOwnSheepAreToldSo() {
+    Comparison comparison =
+        Comparison.of(SHELF, TABLES.protocol(), TABLES.taxa(), ComparisonRules.withDefaults());
+    List<Suggestion> sheep =
+        SHELF.animals().stream()
+            .filter(a -> a.taxon().equals(Optional.of(new TaxonName("Ovis aries"))))
+            .flatMap(
+                a -> a.bones().stream().map(b -> OutsideShelf.inHand("x", Optional.of(a.id()), b)))
+            .map(comparison::suggest)
+            .filter(s -> !s.withoutSize().isEmpty())
+            .toList();
+    long told = sheep.stream().filter(DemoTruthTest::disagrees).count();
+    assertTrue(sheep.size() > 100, sheep.size() + " bones");
+    assertTrue(20 * told < sheep.size(), told + " of " + sheep.size());
+  }
+
+  private static boolean disagrees(Suggestion s) {
+    return s.details().stream().anyMatch(d -> d.startsWith("By proportions it fits"));
   }
 
   @Test

@@ -57,6 +57,7 @@ public final class SuggestionJson implements AutoCloseable {
           .text("taxon", fit.taxon())
           .number("byProportions", fit.byProportions())
           .number("sizeAdjusted", fit.sizeAdjusted())
+          .number("bySize", fit.bySize())
           .endObject();
     }
     json.endArray()

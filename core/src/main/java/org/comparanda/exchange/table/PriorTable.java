@@ -2,9 +2,11 @@ package org.comparanda.exchange.table;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.suggestion.Priors;
@@ -12,15 +14,17 @@ import org.comparanda.taxon.TaxonName;
 
 /**
  * Reads how likely each taxon was beforehand: a table with the columns {@code taxon} and {@code
- * prior}, in any sum.
+ * prior}, in any sum; a third one, {@code source}, says where the numbers come from and is shown
+ * with every answer.
  */
 public final class PriorTable {
   private PriorTable() {}
 
-  /** The priors, named by their file; or which row is wrong. */
+  /** The priors, named by their file and its sources; or which row is wrong. */
   public static Outcome<Priors> read(Path path) {
     ProblemList problems = new ProblemList(String.valueOf(path.getFileName()));
     Map<TaxonName, Double> weights = new TreeMap<>();
+    Set<String> sources = new LinkedHashSet<>();
     try {
       TableFile file =
           new TableFile(path, new TextCheck(path).separator(problems), ReadingProgress.unwatched());
@@ -28,12 +32,18 @@ public final class PriorTable {
         List<String> header = file.header();
         int taxon = header.indexOf("taxon");
         int prior = header.indexOf("prior");
+        int source = header.indexOf("source");
         if (taxon < 0 || prior < 0) {
           problems.row(1, "the columns taxon and prior are needed", "Head the columns so.");
         } else {
           file.eachRow(
               problems,
-              (row, cells) -> take(row, cells.get(taxon), cells.get(prior), weights, problems));
+              (row, cells) -> {
+                take(row, cells.get(taxon), cells.get(prior), weights, problems);
+                if (source >= 0 && !cells.get(source).isBlank()) {
+                  sources.add(cells.get(source).strip());
+                }
+              });
         }
       }
     } catch (IOException unreadable) {
@@ -46,7 +56,10 @@ public final class PriorTable {
       return Outcome.none(
           String.join("\n", problems.report().lines()), "Correct the priors and start again.");
     }
-    return Outcome.of(Priors.list(weights, String.valueOf(path.getFileName())));
+    String named = String.valueOf(path.getFileName());
+    return Outcome.of(
+        Priors.list(
+            weights, sources.isEmpty() ? named : named + " (" + String.join("; ", sources) + ")"));
   }
 
   private static void take(

@@ -17,10 +17,10 @@ import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
  * growth changes in shape goes out, too (Burnaby 1966, Biometrics 22:96–110).
  */
 public final class WithoutSize {
-  private final List<double[]> basis;
+  private final Axes axes;
 
   private WithoutSize(double[] direction) {
-    this.basis = rightAngled(direction);
+    this.axes = new Axes(rightAngled(direction));
   }
 
   /** Proportions of p measurements; not estimable below 3. */
@@ -45,53 +45,17 @@ public final class WithoutSize {
 
   /** One row without its size. */
   public double[] row(double... values) {
-    double[] x = Vectors.checked(basis.size() + 1, values);
-    double[] left = new double[basis.size()];
-    for (int i = 0; i < left.length; i++) {
-      for (int j = 0; j < x.length; j++) {
-        left[i] += basis.get(i)[j] * x[j];
-      }
-    }
-    return left;
+    return axes.row(values);
   }
 
   /** Rows and their side pairs without size. */
   public GroupedRows rows(GroupedRows rows) {
-    return rows.mapped(basis.size(), this::row);
+    return rows.mapped(axes.count(), this::row);
   }
 
   /** Moments as those of the rows without size would be. */
   public GroupMoments moments(GroupMoments moments) {
-    int[] counts = new int[moments.groups()];
-    double[][] means = new double[counts.length][];
-    for (int g = 0; g < counts.length; g++) {
-      counts[g] = moments.count(g);
-      means[g] = row(moments.meanOrZeros(g));
-    }
-    return new GroupMoments(
-        counts,
-        means,
-        turned(moments.scatter()),
-        moments.sidePairs(),
-        turned(moments.sideSpread()));
-  }
-
-  private SymmetricMatrix turned(SymmetricMatrix matrix) {
-    int p = basis.size();
-    double[][] turned = new double[p][p];
-    for (int i = 0; i < p; i++) {
-      for (int j = 0; j <= i; j++) {
-        double sum = 0;
-        for (int a = 0; a <= p; a++) {
-          for (int b = 0; b <= p; b++) {
-            sum += basis.get(i)[a] * matrix.get(a, b) * basis.get(j)[b];
-          }
-        }
-        turned[i][j] = sum;
-        turned[j][i] = sum;
-      }
-    }
-    return SymmetricMatrix.of(turned);
+    return axes.moments(moments);
   }
 
   private static double[] longestAxis(SymmetricMatrix w) {

@@ -73,7 +73,7 @@ class JsonFormsTest {
         List.of("BT speaks for Ovis aries rather than Capra hircus."),
         List.of(
             new TaxonFit(SHEEP, 0.625, 0.5, 1.25, 40), new TaxonFit(GOAT, 0.375, 0.0625, 3.5, 7)),
-        List.of(new SizeFreeFit(SHEEP, 0.25, 0.75)),
+        List.of(new SizeFreeFit(SHEEP, 0.25, 0.75, 0.5)),
         List.of(),
         List.of(SHEEP, GOAT),
         List.of(SHEEP),
