@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Portion;
@@ -24,11 +25,15 @@ import org.comparanda.measurement.Reading;
  * was. A command changes nothing itself: it gives a {@link Step}, whose rows go to the log first.
  */
 public final class Passes {
+  /** How the reason of a take begins whose jaws stood on two sides of a break. */
+  public static final String ACROSS_BREAK = "across a break. ";
+
   private static final int LAST_PASS = 3;
 
   private final BoneId bone;
   private final ElementKey element;
   private final List<Measurement> measurements;
+  private final Set<MeasurementCode> acrossBreak;
   private final PassRules rules;
   private final List<Reading> log;
   private final Takes takes;
@@ -46,12 +51,14 @@ public final class Passes {
       BoneId bone,
       ElementKey element,
       List<Measurement> measurements,
+      Set<MeasurementCode> acrossBreak,
       PassRules rules,
       List<Reading> log,
       Optional<Visit> visit) {
     this.bone = bone;
     this.element = element;
     this.measurements = List.copyOf(measurements);
+    this.acrossBreak = Set.copyOf(acrossBreak);
     this.rules = rules;
     this.log = List.copyOf(log);
     this.visit = visit;
@@ -73,14 +80,24 @@ public final class Passes {
         protocol.of(element).stream()
             .filter(m -> m.needs().isEmpty() || m.needs().contains(portion))
             .toList();
-    return new Passes(bone, element, possible, rules, log, Optional.empty());
+    return new Passes(bone, element, possible, Set.of(), rules, log, Optional.empty());
+  }
+
+  /** The same measuring of a bone in pieces: takes of these measurements say so in the log. */
+  public Passes withAcrossBreak(Set<MeasurementCode> codes) {
+    return new Passes(bone, element, measurements, codes, rules, log, visit);
+  }
+
+  /** Whether a measurement of this bone crosses a break. */
+  public boolean acrossBreak(MeasurementCode code) {
+    return acrossBreak.contains(code);
   }
 
   /** The state after the log took these rows. */
   public Passes with(List<Reading> appended) {
     List<Reading> all = new ArrayList<>(log);
     all.addAll(appended);
-    return new Passes(bone, element, measurements, rules, all, Optional.empty());
+    return new Passes(bone, element, measurements, acrossBreak, rules, all, Optional.empty());
   }
 
   /** The measurements that this bone can have, in protocol order. */
@@ -104,6 +121,16 @@ public final class Passes {
     return next.isPresent()
         && next.get().pass() > 1
         && takes.rows().stream().noneMatch(row -> row.pass() == next.get().pass());
+  }
+
+  /** Number of the newest row of this bone that counts; 0 where none does. */
+  public long newest() {
+    return takes.rows().stream().mapToLong(Reading::id).max().orElse(0);
+  }
+
+  /** Whether a field was gone to out of turn. */
+  public boolean visiting() {
+    return visit.isPresent();
   }
 
   /** Whether the log has no row of this bone. */
@@ -167,7 +194,7 @@ public final class Passes {
     List<Reading> rows = new ArrayList<>();
     for (int i = 0; i < values.size(); i++) {
       CaliperValue value = values.get(i);
-      rows.add(rows(hand).take(fields.get(i), value.asTyped(), value.length(), ""));
+      rows.add(rows(hand).take(fields.get(i), value.asTyped(), value.length(), why(fields.get(i))));
     }
     return new Step.Append(rows);
   }
@@ -180,8 +207,13 @@ public final class Passes {
     return current()
         .<Step>map(
             place ->
-                new Step.Append(List.of(rows(hand).take(place, typed.asTyped(), proposal, why))))
+                new Step.Append(
+                    List.of(rows(hand).take(place, typed.asTyped(), proposal, why(place) + why))))
         .orElse(new Step.Refused("All passes are over."));
+  }
+
+  private String why(Place place) {
+    return acrossBreak(place.code()) ? ACROSS_BREAK : "";
   }
 
   /** Records that the current measurement can't be taken. */
@@ -241,7 +273,13 @@ public final class Passes {
   private Step visiting(Place place, Purpose purpose) {
     return new Step.Move(
         new Passes(
-            bone, element, measurements, rules, log, Optional.of(new Visit(place, purpose))));
+            bone,
+            element,
+            measurements,
+            acrossBreak,
+            rules,
+            log,
+            Optional.of(new Visit(place, purpose))));
   }
 
   /** The first field that nothing was said about yet. */

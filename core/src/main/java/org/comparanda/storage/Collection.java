@@ -18,6 +18,10 @@ import org.comparanda.daybook.Verdict;
 import org.comparanda.measurement.People;
 import org.comparanda.measurement.ReadingLog;
 import org.comparanda.reference.ReferenceAnimals;
+import org.comparanda.tray.Associations;
+import org.comparanda.tray.Keying;
+import org.comparanda.tray.Numbering;
+import org.comparanda.tray.Refits;
 import org.comparanda.tray.Trays;
 
 /**
@@ -145,6 +149,26 @@ public final class Collection implements AutoCloseable {
   /** Names of those who measure and call. */
   public People people() {
     return new SqlPeople(database, dayBook);
+  }
+
+  /** Bone numbers by the trays' rules. */
+  public Numbering numbering() {
+    return new SqlNumbering(database, dayBook, clock);
+  }
+
+  /** Bones found together. */
+  public Associations associations() {
+    return new SqlAssociations(database, dayBook);
+  }
+
+  /** Bones in pieces. */
+  public Refits refits() {
+    return new SqlRefits(database, dayBook);
+  }
+
+  /** What each bench is about beyond the bone in hand. */
+  public Keying keying() {
+    return new SqlKeying(database);
   }
 
   /** What lies open on each bench. */

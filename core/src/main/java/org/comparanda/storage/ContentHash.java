@@ -28,7 +28,13 @@ final class ContentHash {
           "draft order by bench",
           "caliper_card order by name",
           "day_book order by bench, number",
-          "accepted_finding order by number");
+          "accepted_finding order by number",
+          "number_rule order by tray_id",
+          "number_given order by series, number",
+          "association_bone order by bone_id",
+          "refit order by bone_id",
+          "keying_batch order by bench",
+          "keying_pair order by bench");
 
   private ContentHash() {}
 

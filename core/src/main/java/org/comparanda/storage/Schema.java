@@ -19,7 +19,7 @@ final class Schema {
   static final int APPLICATION_ID = 0x436d7072;
 
   /** Number of the last step; stands in the header as {@code user_version}. */
-  static final int VERSION = 6;
+  static final int VERSION = 8;
 
   private static final Logger FLYWAY_LOG = Logger.getLogger("org.flywaydb");
 

@@ -21,6 +21,7 @@ import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
 import org.comparanda.tray.TrayId;
 import org.comparanda.tray.Trays;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 
 /** Trays, their bones and the calls in the collection's file. */
@@ -79,31 +80,36 @@ record SqlTrays(Database database, DayBookRows dayBook) implements Trays {
   public void save(TrayBone bone) {
     database.write(
         h -> {
-          dayBook.write(h, "bone " + bone.id(), Fingerprints.of(bone));
-          return h.createUpdate(
-                  "insert into tray_bone (id, position, tray_id, animal_id, element, side,"
-                      + " portion, proximal, distal, flags, standing, remarks) values (:id,"
-                      + " (select coalesce(max(position), 0) + 1 from tray_bone), :tray, :animal,"
-                      + " :element, :side, :portion, :proximal, :distal, :flags, :standing,"
-                      + " :remarks) on conflict (id) do update set tray_id = excluded.tray_id,"
-                      + " animal_id = excluded.animal_id, element = excluded.element,"
-                      + " side = excluded.side, portion = excluded.portion,"
-                      + " proximal = excluded.proximal, distal = excluded.distal,"
-                      + " flags = excluded.flags, standing = excluded.standing,"
-                      + " remarks = excluded.remarks")
-              .bind("id", bone.id().value())
-              .bind("tray", bone.tray().value())
-              .bind("animal", bone.animal().map(AnimalId::value))
-              .bind("element", bone.element().value())
-              .bind("side", bone.side().name())
-              .bind("portion", bone.portion().name())
-              .bind("proximal", bone.state().proximal().name())
-              .bind("distal", bone.state().distal().name())
-              .bind("flags", Flags.text(bone.state().flags()))
-              .bind("standing", bone.standing().name())
-              .bind("remarks", bone.remarks())
-              .execute();
+          save(h, dayBook, bone);
+          return bone;
         });
+  }
+
+  static void save(Handle h, DayBookRows dayBook, TrayBone bone) {
+    dayBook.write(h, "bone " + bone.id(), Fingerprints.of(bone));
+    h.createUpdate(
+            "insert into tray_bone (id, position, tray_id, animal_id, element, side,"
+                + " portion, proximal, distal, flags, standing, remarks) values (:id,"
+                + " (select coalesce(max(position), 0) + 1 from tray_bone), :tray, :animal,"
+                + " :element, :side, :portion, :proximal, :distal, :flags, :standing,"
+                + " :remarks) on conflict (id) do update set tray_id = excluded.tray_id,"
+                + " animal_id = excluded.animal_id, element = excluded.element,"
+                + " side = excluded.side, portion = excluded.portion,"
+                + " proximal = excluded.proximal, distal = excluded.distal,"
+                + " flags = excluded.flags, standing = excluded.standing,"
+                + " remarks = excluded.remarks")
+        .bind("id", bone.id().value())
+        .bind("tray", bone.tray().value())
+        .bind("animal", bone.animal().map(AnimalId::value))
+        .bind("element", bone.element().value())
+        .bind("side", bone.side().name())
+        .bind("portion", bone.portion().name())
+        .bind("proximal", bone.state().proximal().name())
+        .bind("distal", bone.state().distal().name())
+        .bind("flags", Flags.text(bone.state().flags()))
+        .bind("standing", bone.standing().name())
+        .bind("remarks", bone.remarks())
+        .execute();
   }
 
   @Override

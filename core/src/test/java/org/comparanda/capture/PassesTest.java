@@ -12,10 +12,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Portion;
 import org.comparanda.measurement.BoneId;
+import org.comparanda.measurement.Length;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.PersonId;
@@ -308,5 +310,34 @@ class PassesTest {
       default -> measuring.acceptTyped(String.valueOf(10 + random.nextInt(3)));
     }
     return log.rows().size() > before;
+  }
+
+  @Test
+  void takeAcrossABreakSaysSoInTheLogAndOthersDont() {
+    measuring =
+        new Measuring(
+            Passes.restore(
+                    BONE, HUMERUS, Portion.WHOLE, PROTOCOL, PassRules.withDefaults(), log.of(BONE))
+                .withAcrossBreak(Set.of(B)),
+            log,
+            CLOCK,
+            new PersonId("p1"));
+    type("10", "20");
+    assertEquals("", log.rows().get(0).reason());
+    assertEquals("across a break. ", log.rows().get(1).reason());
+    type("30", "10.1");
+    measuring.acceptProposal(
+        CaliperText.withoutCard()
+            .typed("2.01")
+            .fold(read -> read.values().get(0), PassesTest::none),
+        new Length(20.1),
+        "Ten times too small.",
+        Optional.empty());
+    assertEquals("across a break. Ten times too small.", log.rows().get(4).reason());
+    assertEquals("2.01", log.rows().get(4).asTyped());
+  }
+
+  private static CaliperValue none(CaliperInput.Refused refused) {
+    throw new AssertionError(refused.reason());
   }
 }
