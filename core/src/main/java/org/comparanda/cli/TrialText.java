@@ -46,6 +46,7 @@ record TrialText(Terminal terminal) {
             + "; Brier score "
             + number(trial.brier())
             + ".");
+    reliability(trial.reliability());
     trial
         .calibratedList()
         .value()
@@ -57,6 +58,21 @@ record TrialText(Terminal terminal) {
                         + ", "
                         + Figures.five(q.meanLength())
                         + " taxa long on average."));
+  }
+
+  private void reliability(List<Trial.ShareBand> bands) {
+    terminal.say("");
+    terminal.say("  largest share   mean    right");
+    for (Trial.ShareBand band : bands) {
+      terminal.say(
+          String.format(
+              Locale.ROOT,
+              "  %4.2f to %4.2f    %5.3f   %s",
+              band.from(),
+              band.below(),
+              band.meanShare(),
+              rate(band.hits())));
+    }
   }
 
   void write(StrangerTrial strangers) {

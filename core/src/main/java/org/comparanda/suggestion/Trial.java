@@ -27,6 +27,7 @@ import org.comparanda.taxon.TaxonName;
  * @param logScore mean natural log of the true taxon's share (floored at 1e-15)
  * @param brier mean Σ(share − truth)²
  * @param calibratedList how the calibrated list did
+ * @param reliability largest shares in bands, and how often they were right
  */
 public record Trial(
     ElementKey element,
@@ -41,8 +42,10 @@ public record Trial(
     Proportion bones,
     Outcome<Double> logScore,
     Outcome<Double> brier,
-    Outcome<ListQuality> calibratedList) {
+    Outcome<ListQuality> calibratedList,
+    List<ShareBand> reliability) {
   public Trial {
+    reliability = List.copyOf(reliability);
     measurements = List.copyOf(measurements);
     taxa = List.copyOf(taxa);
     rows = List.copyOf(rows);
@@ -58,6 +61,16 @@ public record Trial(
    * @param called of so many called so, how many are
    */
   public record TaxonRate(TaxonName taxon, Proportion hits, Proportion called) {}
+
+  /**
+   * Animals whose largest share lies in one band: an honest share is right as often as it says.
+   *
+   * @param from lowest share of the band
+   * @param below first share above it; the last band holds 1, too
+   * @param meanShare mean of the largest shares in it
+   * @param hits of so many animals, those whose largest share was that of their own taxon
+   */
+  public record ShareBand(double from, double below, double meanShare, Proportion hits) {}
 
   /**
    * How the calibrated list did.

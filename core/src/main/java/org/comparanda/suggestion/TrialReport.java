@@ -36,7 +36,8 @@ final class TrialReport {
         TrialRun.hits(run.bones()),
         score(animals, ShareScore::log),
         score(animals, ShareScore::brier),
-        CalibratedList.quality(animals, samples, rules.thresholds()));
+        CalibratedList.quality(animals, samples, rules.thresholds()),
+        Reliability.of(animals));
   }
 
   private static TrialRow row(TrialRun run, HeldOut row) {

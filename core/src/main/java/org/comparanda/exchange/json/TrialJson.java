@@ -122,6 +122,18 @@ public final class TrialJson {
         .number("logScore", trial.logScore())
         .number("brier", trial.brier());
     calibratedList(json, trial);
+    json.array("reliability");
+    for (Trial.ShareBand band : trial.reliability()) {
+      json.object()
+          .number("from", band.from())
+          .number("below", band.below())
+          .number("meanShare", band.meanShare())
+          .count("animals", band.hits().tries())
+          .count("hits", band.hits().hits())
+          .wilson95(band.hits())
+          .endObject();
+    }
+    json.endArray();
   }
 
   private static void hitRate(JsonText json, Proportion hits) throws IOException {

@@ -149,7 +149,8 @@ class JsonFormsTest {
         new Proportion(1, 2),
         Outcome.of(-0.25),
         Outcome.none("No share.", "Add animals."),
-        Outcome.of(new Trial.ListQuality(new Proportion(2, 2), 1.5)));
+        Outcome.of(new Trial.ListQuality(new Proportion(2, 2), 1.5)),
+        List.of(new Trial.ShareBand(0.7, 0.8, 0.75, new Proportion(1, 1))));
   }
 
   @Test
