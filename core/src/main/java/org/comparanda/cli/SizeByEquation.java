@@ -9,8 +9,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.comparanda.exchange.json.EquationJson;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.reference.BoneInHand;
 import org.comparanda.reference.Shelf;
+import org.comparanda.sizeestimate.EquationAnswer;
 import org.comparanda.sizeestimate.EquationOnShelf;
 import org.comparanda.sizeestimate.PublishedEquation;
 import org.comparanda.sizeestimate.SizeDesk;
@@ -21,7 +26,7 @@ import org.comparanda.taxon.TaxonName;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
-/** Which published equation is asked for, and how it does on the shelf. */
+/** Which published equation is asked for; its values for bones, and how it does on the shelf. */
 final class SizeByEquation {
   @Option(
       names = "--equation",
@@ -41,7 +46,59 @@ final class SizeByEquation {
     return key != null;
   }
 
-  PublishedEquation equation(ReferenceTables shipped) throws IOException {
+  /** Evaluates the equation for every bone and tries it on the shelf. */
+  int run(
+      Function<Set<String>, SizeTables> read,
+      LineArguments line,
+      Optional<Path> json,
+      Terminal terminal)
+      throws IOException {
+    PublishedEquation equation = equation(ReferenceTables.shipped());
+    SizeTables tables = read.apply(Set.of(equation.predictor().name()));
+    Outcome<EquationOnShelf> onShelf = onShelf(tables.opened(), equation, line.taxa());
+    int[] none = {0};
+    if (json.isPresent()) {
+      JsonArgument.write(
+          json.get(),
+          writer -> {
+            try (EquationJson out =
+                new EquationJson(writer, ProgramName.current(), equation, Optional.of(onShelf))) {
+              none[0] = each(equation, tables, line.level(), out::write);
+            }
+          });
+      terminal.say("Equation and estimates: " + json.get());
+    } else {
+      EquationText text = new EquationText(terminal);
+      text.write(equation, onShelf);
+      none[0] = each(equation, tables, line.level(), text::write);
+    }
+    return none[0] == 0 ? Terminal.FINE : Terminal.PROBLEMS_FOUND;
+  }
+
+  /** Takes one value of an equation after the other. */
+  private interface Taker {
+    void take(String bone, Outcome<EquationAnswer> answer) throws IOException;
+  }
+
+  private static int each(PublishedEquation equation, SizeTables tables, double level, Taker taker)
+      throws IOException {
+    return tables.each(
+        OneAnimalBones.EACH_BONE,
+        (id, of) -> {
+          Outcome<EquationAnswer> answer =
+              value(equation, of.get(0))
+                  .map(mm -> EquationAnswer.of(equation, mm, level))
+                  .orElseGet(
+                      () ->
+                          Outcome.none(
+                              "The bone has no " + equation.predictor().name() + ".",
+                              "Measure it, or choose another equation."));
+          taker.take(id, answer);
+          return answer;
+        });
+  }
+
+  private PublishedEquation equation(ReferenceTables shipped) throws IOException {
     List<PublishedEquation> known = tables(shipped).equations();
     return known.stream()
         .filter(e -> e.key().equals(key))
@@ -74,7 +131,7 @@ final class SizeByEquation {
   }
 
   /** On the shelf's animals of the equation's own taxon or group, or of the taxa asked for. */
-  static Outcome<EquationOnShelf> onShelf(
+  private static Outcome<EquationOnShelf> onShelf(
       ShelfArguments.Opened opened, PublishedEquation equation, Set<TaxonName> asked) {
     Set<TaxonName> taxa = asked.isEmpty() ? meant(opened, equation) : asked;
     Shelf shelf = opened.shelf();
@@ -96,13 +153,10 @@ final class SizeByEquation {
     return meant;
   }
 
-  static Optional<Double> value(
-      PublishedEquation equation, org.comparanda.reference.BoneInHand bone) {
+  private static Optional<Double> value(PublishedEquation equation, BoneInHand bone) {
     boolean same = bone.element().equals(equation.predictor().element());
     return same
-        ? Optional.ofNullable(
-            bone.values()
-                .get(new org.comparanda.measurement.MeasurementCode(equation.predictor().code())))
+        ? Optional.ofNullable(bone.values().get(new MeasurementCode(equation.predictor().code())))
         : Optional.empty();
   }
 }

@@ -9,6 +9,7 @@ import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.taxon.TaxonName;
 
 /**
  * The bone that a person holds and asks about.
@@ -22,6 +23,7 @@ import org.comparanda.measurement.MeasurementCode;
  * @param state fusion and flags
  * @param values mean (of two) or median (of three) of the accepted takes, mm, or a plain number in
  *     the table's own unit
+ * @param taxon what a person says it is, where one does; no suggestion ever looks at it
  */
 public record BoneInHand(
     String id,
@@ -30,8 +32,21 @@ public record BoneInHand(
     Side side,
     Portion portion,
     BoneState state,
-    Map<MeasurementCode, Double> values) {
+    Map<MeasurementCode, Double> values,
+    Optional<TaxonName> taxon) {
   public BoneInHand {
     values = Collections.unmodifiableMap(new TreeMap<>(values));
+  }
+
+  /** A bone of which nobody has said what it is. */
+  public BoneInHand(
+      String id,
+      Optional<AnimalId> animal,
+      ElementKey element,
+      Side side,
+      Portion portion,
+      BoneState state,
+      Map<MeasurementCode, Double> values) {
+    this(id, animal, element, side, portion, state, values, Optional.empty());
   }
 }

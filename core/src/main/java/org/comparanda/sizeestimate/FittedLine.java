@@ -225,6 +225,11 @@ public final class FittedLine {
     return LineAnswer.of(this, model, predict, from, correction).estimate(values, taxon);
   }
 
+  /** Where a bone of that taxon is put; empty where the line stands on no tree. */
+  public Optional<TreePlace> place(Optional<TaxonName> taxon) {
+    return model.place(taxon);
+  }
+
   /** The estimate for one bone; its own animal is left out of the line. */
   public Outcome<SizeEstimate> estimate(BoneInHand bone) {
     return estimate(List.of(bone));
@@ -234,6 +239,7 @@ public final class FittedLine {
   public Outcome<SizeEstimate> estimate(List<BoneInHand> bones) {
     Map<String, Double> values = new HashMap<>();
     Optional<AnimalId> own = Optional.empty();
+    Optional<TaxonName> taxon = Optional.empty();
     for (BoneInHand bone : bones) {
       if (bone.state().keptOutOfFits()) {
         return Outcome.none(
@@ -241,14 +247,15 @@ public final class FittedLine {
             "A line of sound, grown animals does not hold for it.");
       }
       own = own.or(bone::animal);
+      taxon = taxon.or(bone::taxon);
       from.forEach(q -> q.of(bone).ifPresent(v -> values.put(q.name(), v)));
     }
     Optional<AnimalId> out =
         own.filter(id -> points().stream().anyMatch(p -> p.animals().contains(id)));
-    if (out.isEmpty()) {
-      return estimate(values);
-    }
-    return without.apply(out.get()).then(line -> line.estimate(values));
+    Optional<TaxonName> of = taxon;
+    return out.isEmpty()
+        ? estimate(values, of)
+        : without.apply(out.get()).then(line -> line.estimate(values, of));
   }
 
   /** Whether the line keeps its promises; only for an ordinary line. Takes about a second. */

@@ -74,7 +74,7 @@ record LineAnswer(
         fit,
         place.then(Placed::standardErrorOfNew),
         model.degreesOfFreedom(),
-        warnings(reach, outside));
+        warnings(reach, outside, taxon));
   }
 
   private Optional<OutsideRange> outside(List<Double> own) {
@@ -125,7 +125,21 @@ record LineAnswer(
     return distance(o) > FAR;
   }
 
-  private List<String> warnings(Reach reach, Optional<OutsideRange> outside) {
+  private static String onTree(TreePlace place, Optional<TaxonName> taxon) {
+    String name = taxon.map(TaxonName::value).orElse("");
+    return switch (place) {
+      case OWN_MEAN -> "Read at the tip of " + name + ", through the mean of its animals.";
+      case EMPTY_TIP -> "Read at the tip of " + name + ", from where the other taxa put it.";
+      case ROOT ->
+          (taxon.isEmpty()
+                  ? "No taxon is given"
+                  : "\"" + name + "\" has no place on the tree of this line")
+              + ": read from the root line, with the whole spread between taxa.";
+    };
+  }
+
+  private List<String> warnings(
+      Reach reach, Optional<OutsideRange> outside, Optional<TaxonName> taxon) {
     List<String> warnings = new ArrayList<>();
     outside.ifPresent(o -> warnings.add("This bone is " + o.sentence() + "."));
     if (reach == Reach.SCALING_GUESS) {
@@ -142,6 +156,7 @@ record LineAnswer(
           "A major axis describes how two sizes go together; it is not made to predict and gives no"
               + " prediction interval.");
     }
+    line.place(taxon).ifPresent(place -> warnings.add(onTree(place, taxon)));
     return warnings;
   }
 }

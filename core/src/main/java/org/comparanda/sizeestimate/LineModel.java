@@ -22,6 +22,11 @@ interface LineModel {
     return Outcome.none("λ belongs to a line on a tree.", "Ask for a line on a tree (pgls).");
   }
 
+  /** Where a bone of that taxon stands, for a line on a tree. */
+  default Optional<TreePlace> place(Optional<TaxonName> taxon) {
+    return Optional.empty();
+  }
+
   /** The line's value at x, for a bone of that taxon. */
   double at(List<Double> x, Optional<TaxonName> taxon);
 

@@ -1,6 +1,7 @@
 package org.comparanda.sizeestimate;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,14 +23,22 @@ import org.comparanda.taxon.TaxonName;
  * difference against the shelf's left–right differences (not centred). The chance is multiplied by
  * the number of comparisons made for the pair; a pair below 0.01 is named. Common practice, no
  * source.
+ *
+ * <p>Keeps each line and each side's spread once it has been asked for, so that one of these serves
+ * a table of any length; for one thread.
  */
-final class OneAnimal {
+public final class OneAnimal {
   private static final double LEVEL = 0.01;
   private static final int FEWEST = 10;
 
   private final SizeDesk desk;
   private final List<Animal> animals;
   private final Set<TaxonName> taxa;
+  private final Map<SizeQuestion, Optional<FittedLine>> lines = new HashMap<>();
+  private final Map<String, Optional<SideSpread>> sides = new HashMap<>();
+
+  /** Root mean square of the log differences of left and right. */
+  private record SideSpread(double log, int pairs) {}
 
   OneAnimal(SizeDesk desk, List<Animal> animals, Set<TaxonName> taxa) {
     this.desk = desk;
@@ -37,7 +46,8 @@ final class OneAnimal {
     this.taxa = Set.copyOf(taxa);
   }
 
-  List<SizesDisagree> among(List<BoneInHand> bones) {
+  /** Pairs of these bones that can hardly be one animal. */
+  public List<SizesDisagree> among(List<BoneInHand> bones) {
     List<SizesDisagree> found = new ArrayList<>();
     for (int i = 0; i < bones.size(); i++) {
       for (int j = i + 1; j < bones.size(); j++) {
@@ -77,9 +87,8 @@ final class OneAnimal {
         String from = a.element() + "." + x.getKey();
         SizeQuestion question =
             SizeQuestion.of(b.element() + "." + y.getKey(), from).withTaxa(taxa);
-        desk.line(question)
-            .value()
-            .filter(line -> line.n() >= FEWEST)
+        lines
+            .computeIfAbsent(question, q -> desk.line(q).value().filter(line -> line.n() >= FEWEST))
             .flatMap(line -> line.estimate(Map.of(from, x.getValue())).value())
             .flatMap(estimate -> chance(estimate, y.getValue()))
             .ifPresent(chances::add);
@@ -104,22 +113,28 @@ final class OneAnimal {
       if (other == null || other <= 0 || mine.getValue() <= 0) {
         continue;
       }
-      double squares = 0;
-      int pairs = 0;
-      for (Animal animal : animals) {
-        Optional<Double> left = of(animal, a, code, Side.LEFT);
-        Optional<Double> right = of(animal, a, code, Side.RIGHT);
-        if (left.isPresent() && right.isPresent()) {
-          squares += Math.pow(Math.log(left.get() / right.get()), 2);
-          pairs++;
-        }
-      }
-      if (pairs >= FEWEST && squares > 0) {
-        double difference = Math.log(mine.getValue() / other);
-        chances.add(bothTails(difference / Math.sqrt(squares / pairs), pairs));
-      }
+      double difference = Math.log(mine.getValue() / other);
+      sides
+          .computeIfAbsent(a.element() + "." + code, name -> spread(a, code))
+          .ifPresent(s -> chances.add(bothTails(difference / s.log(), s.pairs())));
     }
     return chances;
+  }
+
+  private Optional<SideSpread> spread(BoneInHand like, MeasurementCode code) {
+    double squares = 0;
+    int pairs = 0;
+    for (Animal animal : animals) {
+      Optional<Double> left = of(animal, like, code, Side.LEFT);
+      Optional<Double> right = of(animal, like, code, Side.RIGHT);
+      if (left.isPresent() && right.isPresent()) {
+        squares += Math.pow(Math.log(left.get() / right.get()), 2);
+        pairs++;
+      }
+    }
+    return pairs >= FEWEST && squares > 0
+        ? Optional.of(new SideSpread(Math.sqrt(squares / pairs), pairs))
+        : Optional.empty();
   }
 
   private Optional<Double> of(Animal animal, BoneInHand like, MeasurementCode code, Side side) {

@@ -79,9 +79,9 @@ public final class SizeDesk {
     return SeveralBones.of(this, question);
   }
 
-  /** Pairs of these bones that can hardly be one animal; lines over these taxa, or all. */
-  public List<SizesDisagree> notOneAnimal(List<BoneInHand> bones, Set<TaxonName> taxa) {
-    return new OneAnimal(this, shelf.animals(), taxa).among(bones);
+  /** Tells bones that can hardly be one animal; by lines over these taxa, or all. */
+  public OneAnimal oneAnimal(Set<TaxonName> taxa) {
+    return new OneAnimal(this, shelf.animals(), taxa);
   }
 
   /** How a published equation does on the shelf's animals of these taxa, or of all. */

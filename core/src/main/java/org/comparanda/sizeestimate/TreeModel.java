@@ -92,6 +92,16 @@ record TreeModel(
   }
 
   @Override
+  public Optional<TreePlace> place(Optional<TaxonName> taxon) {
+    boolean withAnimals = taxon.flatMap(means::tip).isPresent();
+    if (withAnimals && withinVariance.value().isPresent()) {
+      return Optional.of(TreePlace.OWN_MEAN);
+    }
+    boolean there = withAnimals || taxon.flatMap(t -> tips.placeAlike(t.value())).isPresent();
+    return Optional.of(there ? TreePlace.EMPTY_TIP : TreePlace.ROOT);
+  }
+
+  @Override
   public double at(List<Double> x, Optional<TaxonName> taxon) {
     return fit.at(x);
   }

@@ -187,28 +187,6 @@ class SizeReachTest {
                 refused.err()));
   }
 
-  @ParameterizedTest(name = "{0}")
-  @CsvSource(
-      delimiter = '|',
-      value = {
-        "zero | animal,len,wid;a,0,1;b,2,2;c,3,3;d,4,5 | len | above zero",
-        "negative | animal,len,wid;a,-1,1;b,2,2;c,3,3;d,4,5 | len | above zero",
-        "text | animal,len,wid;a,long,1;b,2,2;c,3,3;d,4,5 | len | not a number",
-        "wrong unit | animal,len [furlong],wid;a,1,1;b,2,2;c,3,3;d,4,5 | len | not a unit",
-        "two animals | animal,len,wid;a,1,1;b,2,2 | len | 2",
-        "all x equal | animal,len,wid;a,2,1;b,2,2;c,2,3;d,2,5 | len | are equal",
-        "singular | animal,len,dou,wid;a,1,2,1;b,2,4,2;c,3,6,4;d,4,8,5;e,5,10,5 | len,dou | follows",
-      })
-  void whatCarriesNoLineSaysWhy(String what, String table, String from, String said)
-      throws IOException {
-    Path file = Files.writeString(folder.resolve("bad.csv"), table.replace(';', '\n') + "\n");
-    Typed typed =
-        Typed.command("size", "--shelf", file, "--register", "--predict", "wid", "--from", from);
-    assertAll(
-        () -> assertEquals(Terminal.NOT_DONE, typed.code(), what),
-        () -> assertTrue(typed.err().contains(said), what + ": " + typed.err()));
-  }
-
   private Path bone(String element, String code, String value) throws IOException {
     return Files.writeString(
         folder.resolve("bones.csv"),

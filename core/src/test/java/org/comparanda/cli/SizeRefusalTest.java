@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,6 +39,22 @@ class SizeRefusalTest {
       throws IOException {
     Typed typed = size(FIVE.replace("2,b,12,", "2,b," + cell + ","), "--from", "x");
     refused(typed, List.of("shelf.csv", "row 3", "x", "\"" + cell + "\"", reason));
+  }
+
+  @Test
+  void aUnitThatIsNoneIsNamedWithItsColumn() throws IOException {
+    refused(
+        size(FIVE.replace("taxon,x,", "taxon,x [furlong],"), "--from", "x"),
+        List.of("shelf.csv", "x [furlong]", "not a unit"));
+  }
+
+  @Test
+  void theJsonSaysWhyThereIsNoLineAndWhatToDo() throws IOException {
+    Path json = folder.resolve("out.json");
+    size("animal,x,y\n1,10,31\n2,10,35\n3,10,44\n", "--from", "x", "--json", json.toString());
+    JsonNode why = new ObjectMapper().readTree(json.toFile()).get("line").get("notEstimable");
+    assertEquals("All values of predictor 1 are equal.", why.get("reason").asText());
+    assertTrue(why.get("remedy").asText().contains("animals of different size"), why.toString());
   }
 
   @Test

@@ -247,12 +247,12 @@ class SizeDeskTest {
     BoneInHand femur = TableShelf.inHand("femur", Optional.empty(), "GL", 150);
     assertEquals(
         List.of(),
-        desk.notOneAnimal(
-            List.of(femur, TableShelf.inHand("humerus", Optional.empty(), "GL", 120)), Set.of()));
+        desk.oneAnimal(Set.of())
+            .among(List.of(femur, TableShelf.inHand("humerus", Optional.empty(), "GL", 120))));
     assertEquals(
         1,
-        desk.notOneAnimal(
-                List.of(femur, TableShelf.inHand("humerus", Optional.empty(), "GL", 140)), Set.of())
+        desk.oneAnimal(Set.of())
+            .among(List.of(femur, TableShelf.inHand("humerus", Optional.empty(), "GL", 140)))
             .size());
   }
 

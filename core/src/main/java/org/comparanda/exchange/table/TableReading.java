@@ -266,7 +266,8 @@ final class TableReading {
         row.side(),
         row.portion(),
         row.state(),
-        row.values());
+        row.values(),
+        row.taxon());
   }
 
   private TableFacts facts() {
