@@ -66,6 +66,10 @@ public final class Comparanda {
             .addSubcommand(new TrayAdd(terminal))
             .addSubcommand(new TrayState(terminal))
             .addSubcommand(new TrayCall(terminal)));
+    line.addSubcommand(
+        new CommandLine(new DayBookCommand())
+            .addSubcommand(new DayBookVerify(terminal))
+            .addSubcommand(new DayBookShow(terminal)));
     line.addSubcommand(new SlipsCommand(terminal));
     line.addSubcommand(new BackupCommand(terminal));
     line.addSubcommand(new RestoreCommand(terminal));

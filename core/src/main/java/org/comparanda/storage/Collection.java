@@ -16,6 +16,7 @@ import org.comparanda.check.AcceptedFindings;
 import org.comparanda.daybook.DayBook;
 import org.comparanda.daybook.Verdict;
 import org.comparanda.measurement.People;
+import org.comparanda.measurement.PersonId;
 import org.comparanda.measurement.ReadingLog;
 import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.tray.Associations;
@@ -58,10 +59,20 @@ public final class Collection implements AutoCloseable {
   public static Collection open(Path file, Clock clock) {
     Path place = file.toAbsolutePath();
     try {
-      if (FileCheck.formOf(place) < Schema.VERSION) {
+      int form = FileCheck.formOf(place);
+      if (form < Schema.VERSION) {
         Schema.bringUpToDate(place);
       }
-      return new Collection(place, clock, new Database(place), new DayBookRows(FIRST_BENCH, clock));
+      Database database = new Database(place);
+      DayBookRows dayBook = new DayBookRows(FIRST_BENCH, clock, Optional.empty());
+      if (form < Schema.BOOK_KEEPS_ALL) {
+        database.write(
+            h -> {
+              dayBook.takeOver(h);
+              return place;
+            });
+      }
+      return new Collection(place, clock, database, dayBook);
     } catch (SQLException problem) {
       throw Database.told(place, problem)
           .orElseGet(() -> CollectionProblem.damaged(place, String.valueOf(problem.getMessage())));
@@ -128,7 +139,13 @@ public final class Collection implements AutoCloseable {
     if (bench.isBlank() || bench.equals(DayBook.JOINING) || bench.contains("\n")) {
       throw new IllegalArgumentException("\"" + bench + "\" can't be the name of a bench.");
     }
-    return new Collection(file, clock, database, new DayBookRows(bench, clock));
+    return new Collection(file, clock, database, new DayBookRows(bench, clock, dayBook.by()));
+  }
+
+  /** The same open collection, whose changes stand in the Day Book as this person's. */
+  public Collection by(PersonId person) {
+    return new Collection(
+        file, clock, database, new DayBookRows(dayBook.bench(), clock, Optional.of(person)));
   }
 
   /** The comparative animals. */
@@ -178,7 +195,7 @@ public final class Collection implements AutoCloseable {
 
   /** Findings of the integrity list that were accepted with a reason. */
   public AcceptedFindings acceptedFindings() {
-    return new SqlAcceptedFindings(database);
+    return new SqlAcceptedFindings(database, dayBook);
   }
 
   /** The calipers of the room. */
@@ -191,9 +208,12 @@ public final class Collection implements AutoCloseable {
     return database.write(dayBook::head);
   }
 
-  /**
-   * Whether the Day Book holds up to a head that it gave, and readings and calls are as written.
-   */
+  /** The Day Book itself, to be read. */
+  public DayBook dayBook() {
+    return database.read(DayBookRows::read);
+  }
+
+  /** Whether the Day Book holds up to a head that it gave, and every row is as it was written. */
   public Verdict verifyDayBook(String head) {
     return database.read(h -> DayBookCheck.verify(h, Optional.of(head)));
   }

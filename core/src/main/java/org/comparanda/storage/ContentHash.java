@@ -34,7 +34,15 @@ final class ContentHash {
           "association_bone order by bone_id",
           "refit order by bone_id",
           "keying_batch order by bench",
-          "keying_pair order by bench");
+          "keying_pair order by bench",
+          "lot order by id",
+          "beside_call order by call_id",
+          "element_call order by id",
+          "scrap order by id",
+          "stop_record order by id",
+          "right_given order by id",
+          "house_rule order by id",
+          "second_look_draw order by position");
 
   private ContentHash() {}
 

@@ -7,22 +7,79 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.comparanda.daybook.Change;
 import org.comparanda.daybook.DayBook;
 import org.comparanda.daybook.DayBookEntry;
+import org.comparanda.measurement.PersonId;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.SqlStatement;
 import org.jdbi.v3.core.statement.StatementContext;
+import org.jdbi.v3.core.statement.Update;
 
-/** The Day Book in the collection's file; written in the transaction of the change itself. */
-record DayBookRows(String bench, Clock clock) {
-  /** Writes what changed; the first change of a new day first joins the benches. */
-  void write(Handle h, String subject, String content) {
+/**
+ * The Day Book in the collection's file; written in the transaction of the change itself.
+ *
+ * @param by who changes things, where the row itself doesn't say
+ */
+record DayBookRows(String bench, Clock clock, Optional<PersonId> by) {
+  private static final int ROWS_A_BATCH = 1_000;
+  private static final String INSERT =
+      "insert into day_book (bench, number, at, subject, content, previous, hash) values"
+          + " (:bench, :number, :at, :subject, :content, :previous, :hash)";
+
+  /** Writes that a row was added or changed; called after the row was written. */
+  void wrote(Handle h, Kept kept, Object key, String words) {
+    write(h, kept.subject(key), Fingerprints.one(h, kept, key), words);
+  }
+
+  /** The same for many rows of a kind at once, picked by their keys. */
+  void wroteAll(Handle h, Kept kept, Set<String> keys, String words) {
+    Map<String, String> prints = Fingerprints.all(h, kept);
+    prints.keySet().retainAll(keys);
+    Optional<DayBookEntry> last = afterJoining(h, clock.instant());
+    try (PreparedBatch batch = h.prepareBatch(INSERT)) {
+      for (Map.Entry<String, String> print : prints.entrySet()) {
+        DayBookEntry entry =
+            entry(last, clock.instant(), kept.subject(print.getKey()), print.getValue(), words);
+        bind(batch, entry).add();
+        if (batch.size() >= ROWS_A_BATCH) {
+          batch.execute();
+        }
+        last = Optional.of(entry);
+      }
+      batch.execute();
+    }
+  }
+
+  /** Writes every row as it stands: a file of an older form is taken over so. */
+  void takeOver(Handle h) {
+    for (Kept kept : Kept.ALL) {
+      wroteAll(h, kept, Fingerprints.all(h, kept).keySet(), "taken over from an older form");
+    }
+  }
+
+  private void write(Handle h, String subject, String print, String words) {
     Instant now = clock.instant();
+    insert(h, entry(afterJoining(h, now), now, subject, print, words));
+  }
+
+  private DayBookEntry entry(
+      Optional<DayBookEntry> last, Instant now, String subject, String print, String words) {
+    Change change = new Change(print, by.map(PersonId::value).orElse(""), words);
+    return DayBookEntry.after(last, bench, now, subject, change.content());
+  }
+
+  /** The last entry of this bench; the first change of a new day first joins the benches. */
+  private Optional<DayBookEntry> afterJoining(Handle h, Instant now) {
     Optional<DayBookEntry> last = last(h, bench);
     if (last.isPresent() && day(last.get().at()).isBefore(day(now))) {
       head(h);
     }
-    insert(h, DayBookEntry.after(last, bench, now, subject, content));
+    return last;
   }
 
   /** The head hash: joins the benches, unless nothing changed since they were joined last. */
@@ -59,17 +116,20 @@ record DayBookRows(String bench, Clock clock) {
   }
 
   private static void insert(Handle h, DayBookEntry entry) {
-    h.createUpdate(
-            "insert into day_book (bench, number, at, subject, content, previous, hash) values"
-                + " (:bench, :number, :at, :subject, :content, :previous, :hash)")
+    try (Update update = h.createUpdate(INSERT)) {
+      bind(update, entry).execute();
+    }
+  }
+
+  private static <S extends SqlStatement<S>> S bind(S statement, DayBookEntry entry) {
+    return statement
         .bind("bench", entry.bench())
         .bind("number", entry.number())
         .bind("at", entry.at().toString())
         .bind("subject", entry.subject())
         .bind("content", entry.content())
         .bind("previous", entry.previous())
-        .bind("hash", entry.hash())
-        .execute();
+        .bind("hash", entry.hash());
   }
 
   private static LocalDate day(Instant at) {

@@ -9,7 +9,7 @@ import org.comparanda.check.FindingKind;
 import org.jdbi.v3.core.mapper.RowMapper;
 
 /** Accepted findings in the collection's file; text that a finding lacks is an absent cell. */
-record SqlAcceptedFindings(Database database) implements AcceptedFindings {
+record SqlAcceptedFindings(Database database, DayBookRows dayBook) implements AcceptedFindings {
   private static final RowMapper<AcceptedFinding> ROW =
       (row, context) ->
           new AcceptedFinding(
@@ -30,19 +30,26 @@ record SqlAcceptedFindings(Database database) implements AcceptedFindings {
   @Override
   public void accept(AcceptedFinding finding) {
     database.write(
-        h ->
-            h.createUpdate(
-                    "insert into accepted_finding"
-                        + " (number, kind, animal, bone, place, content, reason, at) values"
-                        + " ((select coalesce(max(number), 0) + 1 from accepted_finding),"
-                        + " :kind, :animal, :bone, :place, :content, :reason, :at)")
-                .bind("kind", finding.kind().name())
-                .bind("animal", finding.animal().orElse(null))
-                .bind("bone", finding.bone().orElse(null))
-                .bind("place", finding.column().orElse(null))
-                .bind("content", finding.value().orElse(null))
-                .bind("reason", finding.reason())
-                .bind("at", finding.at().toString())
-                .execute());
+        h -> {
+          long number =
+              h.createQuery("select coalesce(max(number), 0) + 1 from accepted_finding")
+                  .mapTo(Long.class)
+                  .one();
+          h.createUpdate(
+                  "insert into accepted_finding"
+                      + " (number, kind, animal, bone, place, content, reason, at) values"
+                      + " (:number, :kind, :animal, :bone, :place, :content, :reason, :at)")
+              .bind("number", number)
+              .bind("kind", finding.kind().name())
+              .bind("animal", finding.animal().orElse(null))
+              .bind("bone", finding.bone().orElse(null))
+              .bind("place", finding.column().orElse(null))
+              .bind("content", finding.value().orElse(null))
+              .bind("reason", finding.reason())
+              .bind("at", finding.at().toString())
+              .execute();
+          dayBook.wrote(h, Kept.ACCEPTED, number, finding.reason());
+          return number;
+        });
   }
 }

@@ -60,7 +60,9 @@ record SqlAssociations(Database database, DayBookRows dayBook) implements Associ
           put(h, one, joined);
           put(h, other, joined);
           Association now = association(h, joined);
-          dayBook.write(h, "association " + joined, text(now));
+          for (BoneId bone : now.bones()) {
+            dayBook.wrote(h, Kept.ASSOCIATION, bone.value(), text(now));
+          }
           return now;
         });
   }
@@ -77,7 +79,6 @@ record SqlAssociations(Database database, DayBookRows dayBook) implements Associ
                 if (rest.size() == 1) {
                   remove(h, rest.get(0));
                 }
-                dayBook.write(h, "association " + id, "without " + bone.value());
               });
           return left;
         });
@@ -96,10 +97,11 @@ record SqlAssociations(Database database, DayBookRows dayBook) implements Associ
         .execute();
   }
 
-  private static void remove(Handle h, BoneId bone) {
+  private void remove(Handle h, BoneId bone) {
     h.createUpdate("delete from association_bone where bone_id = :bone")
         .bind("bone", bone.value())
         .execute();
+    dayBook.wrote(h, Kept.ASSOCIATION, bone.value(), "taken out");
   }
 
   private static Optional<Long> id(Handle h, BoneId bone) {

@@ -37,8 +37,7 @@ record SqlCaliperCards(Database database, DayBookRows dayBook) implements Calipe
   public void save(CaliperCard card) {
     database.write(
         h -> {
-          dayBook.write(h, "caliper " + card.name(), card.serial());
-          return h.createUpdate(
+          h.createUpdate(
                   "insert into caliper_card (name, serial, unit, decimal_mark, fewest_decimals,"
                       + " decimals, line_end, resolution_mm, reach_mm, last_check) values"
                       + " (:name, :serial, :unit, :mark, :fewest, :decimals, :lineEnd,"
@@ -60,6 +59,8 @@ record SqlCaliperCards(Database database, DayBookRows dayBook) implements Calipe
               .bind("reach", card.reach().map(Length::mm))
               .bind("lastCheck", card.lastCheck().map(LocalDate::toString))
               .execute();
+          dayBook.wrote(h, Kept.CALIPER, card.name(), "");
+          return card;
         });
   }
 

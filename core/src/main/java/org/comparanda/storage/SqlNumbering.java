@@ -22,13 +22,14 @@ record SqlNumbering(Database database, DayBookRows dayBook, Clock clock) impleme
   public void setRule(TrayId tray, NumberRule rule) {
     database.write(
         h -> {
-          dayBook.write(h, "number rule " + tray.value(), rule.pattern());
-          return h.createUpdate(
+          h.createUpdate(
                   "insert into number_rule (tray_id, rule) values (:tray, :rule)"
                       + " on conflict (tray_id) do update set rule = excluded.rule")
               .bind("tray", tray.value())
               .bind("rule", rule.pattern())
               .execute();
+          dayBook.wrote(h, Kept.NUMBER_RULE, tray.value(), rule.pattern());
+          return rule;
         });
   }
 
@@ -55,6 +56,7 @@ record SqlNumbering(Database database, DayBookRows dayBook, Clock clock) impleme
               .bind("number", running)
               .bind("bone", made.id().value())
               .execute();
+          dayBook.wrote(h, Kept.NUMBER, made.id().value(), "");
           SqlTrays.save(h, dayBook, made);
           return made;
         });

@@ -33,22 +33,28 @@ record SqlPeople(Database database, DayBookRows dayBook) implements People {
   public void save(Person person) {
     database.write(
         h -> {
-          dayBook.write(
-              h, "person " + person.id().value(), person.name().isEmpty() ? "blank" : "named");
-          return h.createUpdate(
+          h.createUpdate(
                   "insert into person (id, name) values (:id, :name)"
                       + " on conflict (id) do update set name = excluded.name")
               .bind("id", person.id().value())
               .bind("name", person.name())
               .execute();
+          dayBook.wrote(
+              h, Kept.PERSON, person.id().value(), person.name().isEmpty() ? "no name" : "named");
+          return person;
         });
   }
 
   /** Makes sure that a row may name this person. */
-  static void known(Handle handle, PersonId id) {
-    handle
-        .createUpdate("insert into person (id, name) values (:id, '') on conflict (id) do nothing")
-        .bind("id", id.value())
-        .execute();
+  static void known(Handle handle, DayBookRows dayBook, PersonId id) {
+    int added =
+        handle
+            .createUpdate(
+                "insert into person (id, name) values (:id, '') on conflict (id) do nothing")
+            .bind("id", id.value())
+            .execute();
+    if (added == 1) {
+      dayBook.wrote(handle, Kept.PERSON, id.value(), "no name");
+    }
   }
 }

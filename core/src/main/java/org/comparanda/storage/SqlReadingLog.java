@@ -33,7 +33,7 @@ record SqlReadingLog(Database database, DayBookRows dayBook) implements ReadingL
   }
 
   private Reading append(Handle h, Reading reading) {
-    SqlPeople.known(h, reading.person());
+    SqlPeople.known(h, dayBook, reading.person());
     long id = h.createQuery("select coalesce(max(id), 0) + 1 from reading").mapTo(Long.class).one();
     h.createUpdate(
             "insert into reading (id, bone_id, element, code, kind, as_typed, length_mm, person_id, at, pass,"
@@ -54,9 +54,8 @@ record SqlReadingLog(Database database, DayBookRows dayBook) implements ReadingL
         .bind("pointsAt", reading.pointsAt())
         .bind("reason", reading.reason())
         .execute();
-    Reading appended = reading.withId(id);
-    dayBook.write(h, "reading " + id, Fingerprints.of(appended));
-    return appended;
+    dayBook.wrote(h, Kept.READING, id, "");
+    return reading.withId(id);
   }
 
   static Reading reading(ResultSet row, StatementContext context) throws SQLException {

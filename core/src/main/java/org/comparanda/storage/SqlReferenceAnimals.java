@@ -1,7 +1,9 @@
 package org.comparanda.storage;
 
 import java.time.Clock;
+import java.util.HashSet;
 import java.util.Iterator;
+import java.util.Set;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.Progress;
 import org.comparanda.reference.ReferenceAnimals;
@@ -32,12 +34,15 @@ record SqlReferenceAnimals(Database database, Clock clock, DayBookRows dayBook)
 
   private long addAll(Handle h, Iterator<Animal> animals, String origin, Progress progress) {
     long stored = 0;
+    Set<String> added = new HashSet<>();
     try (ShelfRowWriter rows = new ShelfRowWriter(h, origin)) {
       while (animals.hasNext()) {
         if (stored % ASK_EVERY == 0 && !progress.goOn(stored)) {
           return 0;
         }
-        rows.add(animals.next());
+        Animal animal = animals.next();
+        rows.add(animal);
+        added.add(animal.id().value());
         stored++;
       }
       rows.writeRest();
@@ -53,7 +58,8 @@ record SqlReferenceAnimals(Database database, Clock clock, DayBookRows dayBook)
         .bind("animals", stored)
         .bind("origin", origin)
         .execute();
-    dayBook.write(h, "shelf " + version(h), stored + " animals from \"" + origin + "\"");
+    dayBook.wroteAll(h, Kept.ANIMAL, added, "");
+    dayBook.wrote(h, Kept.SHELF, version(h), stored + " animals from \"" + origin + "\"");
     return stored;
   }
 

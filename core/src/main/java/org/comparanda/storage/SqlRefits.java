@@ -39,8 +39,7 @@ record SqlRefits(Database database, DayBookRows dayBook) implements Refits {
         refit.across().stream().map(MeasurementCode::value).collect(Collectors.joining("|"));
     database.write(
         h -> {
-          dayBook.write(h, "refit " + refit.bone().value(), pieces + " across " + across);
-          return h.createUpdate(
+          h.createUpdate(
                   "insert into refit (bone_id, pieces, across_break)"
                       + " values (:bone, :pieces, :across) on conflict (bone_id) do update set"
                       + " pieces = excluded.pieces, across_break = excluded.across_break")
@@ -48,6 +47,8 @@ record SqlRefits(Database database, DayBookRows dayBook) implements Refits {
               .bind("pieces", pieces)
               .bind("across", across)
               .execute();
+          dayBook.wrote(h, Kept.REFIT, refit.bone().value(), pieces + " across " + across);
+          return refit;
         });
   }
 

@@ -36,8 +36,7 @@ record SqlTrays(Database database, DayBookRows dayBook) implements Trays {
   public void save(Tray tray) {
     database.write(
         h -> {
-          dayBook.write(h, "tray " + tray.id().value(), Fingerprints.of(tray));
-          return h.createUpdate(
+          h.createUpdate(
                   "insert into tray (id, position, lot, name, age, provenance, hazards, state)"
                       + " values (:id, (select coalesce(max(position), 0) + 1 from tray), :lot,"
                       + " :name, :age, :provenance, :hazards, :state)"
@@ -53,6 +52,8 @@ record SqlTrays(Database database, DayBookRows dayBook) implements Trays {
               .bind("hazards", tray.hazards())
               .bind("state", tray.state().name())
               .execute();
+          dayBook.wrote(h, Kept.TRAY, tray.id().value(), "");
+          return tray;
         });
   }
 
@@ -86,7 +87,6 @@ record SqlTrays(Database database, DayBookRows dayBook) implements Trays {
   }
 
   static void save(Handle h, DayBookRows dayBook, TrayBone bone) {
-    dayBook.write(h, "bone " + bone.id(), Fingerprints.of(bone));
     h.createUpdate(
             "insert into tray_bone (id, position, tray_id, animal_id, element, side,"
                 + " portion, proximal, distal, flags, standing, remarks) values (:id,"
@@ -110,13 +110,14 @@ record SqlTrays(Database database, DayBookRows dayBook) implements Trays {
         .bind("standing", bone.standing().name())
         .bind("remarks", bone.remarks())
         .execute();
+    dayBook.wrote(h, Kept.BONE, bone.id().value(), "");
   }
 
   @Override
   public Call record(Call call) {
     return database.write(
         h -> {
-          SqlPeople.known(h, call.person());
+          SqlPeople.known(h, dayBook, call.person());
           long id =
               h.createQuery("select coalesce(max(id), 0) + 1 from bone_call")
                   .mapTo(Long.class)
@@ -134,9 +135,8 @@ record SqlTrays(Database database, DayBookRows dayBook) implements Trays {
               .bind("basis", call.basis())
               .bind("saw", call.sawSuggestion() ? 1 : 0)
               .execute();
-          Call recorded = call.withId(id);
-          dayBook.write(h, "call " + id, Fingerprints.of(recorded));
-          return recorded;
+          dayBook.wrote(h, Kept.CALL, id, "");
+          return call.withId(id);
         });
   }
 

@@ -57,7 +57,7 @@ class RepositoryContractTest {
   private static final BoneId BONE = new BoneId("HM-1");
   private static final MeasurementCode BD = new MeasurementCode("Bd");
 
-  private static final Animal FULL =
+  static final Animal FULL =
       new Animal(
           new AnimalId("A-2"),
           Optional.of(new TaxonName("Ovis aries")),
@@ -346,11 +346,11 @@ class RepositoryContractTest {
     assertTrue(collection.caution().isEmpty(), "the test folder lies on this computer");
   }
 
-  private static Tray tray(String id, Tray.State state) {
+  static Tray tray(String id, Tray.State state) {
     return new Tray(new TrayId(id), "lot", "name " + id, BoneAge.FOSSIL, "pit 4", "arsenic", state);
   }
 
-  private static TrayBone bone(String id, TrayBone.Standing standing) {
+  static TrayBone bone(String id, TrayBone.Standing standing) {
     return new TrayBone(
         new BoneId(id),
         new TrayId("T-a"),
@@ -363,7 +363,7 @@ class RepositoryContractTest {
         "remarks");
   }
 
-  private static Call call(String taxon, Qualifier qualifier) {
+  static Call call(String taxon, Qualifier qualifier) {
     return new Call(0, BONE, new TaxonName(taxon), qualifier, ANN, NOW, "by eye", true);
   }
 }

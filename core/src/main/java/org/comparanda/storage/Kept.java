@@ -1,0 +1,91 @@
+package org.comparanda.storage;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * One kind of thing that the Day Book keeps: every row of its table is known to the book by a word
+ * and its key.
+ *
+ * @param word what the book calls it
+ * @param table where it stands
+ * @param key the column that names a row
+ * @param apart columns that may change without the book, such as a name that can be blanked
+ * @param parts tables whose rows belong to it, with the column that points at it and their order
+ */
+record Kept(String word, String table, String key, Set<String> apart, List<Part> parts) {
+  static final Kept PERSON = new Kept("person", "person", "id", Set.of("name"), List.of());
+  static final Kept ANIMAL =
+      new Kept(
+          "animal",
+          "animal",
+          "id",
+          Set.of(),
+          List.of(
+              new Part("shelf_bone", "animal_id", "animal_id, position"),
+              new Part("shelf_reading", "animal_id", "animal_id, position, code")));
+  static final Kept SHELF = plain("shelf", "shelf_change", "version");
+  static final Kept TRAY = plain("tray", "tray", "id");
+  static final Kept BONE = plain("bone", "tray_bone", "id");
+  static final Kept READING = plain("reading", "reading", "id");
+  static final Kept CALL = plain("call", "bone_call", "id");
+  static final Kept CALIPER = plain("caliper", "caliper_card", "name");
+  static final Kept ACCEPTED = plain("accepted finding", "accepted_finding", "number");
+  static final Kept LOT = plain("lot", "lot", "id");
+  static final Kept ELEMENT_CALL = plain("element call", "element_call", "id");
+  static final Kept SCRAP = plain("scrap", "scrap", "id");
+  static final Kept STOP = plain("stop", "stop_record", "id");
+  static final Kept RIGHT = plain("right", "right_given", "id");
+  static final Kept RULE = plain("rule", "house_rule", "id");
+  static final Kept DRAW = plain("draw", "second_look_draw", "position");
+  static final Kept NUMBER_RULE = plain("number rule", "number_rule", "tray_id");
+  static final Kept NUMBER = plain("number", "number_given", "bone_id");
+  static final Kept ASSOCIATION = plain("association of", "association_bone", "bone_id");
+  static final Kept REFIT = plain("refit", "refit", "bone_id");
+
+  /** Everything that the book keeps. A new table goes here or among those left out. */
+  static final List<Kept> ALL =
+      List.of(
+          PERSON,
+          ANIMAL,
+          SHELF,
+          TRAY,
+          BONE,
+          READING,
+          CALL,
+          CALIPER,
+          ACCEPTED,
+          LOT,
+          ELEMENT_CALL,
+          SCRAP,
+          STOP,
+          RIGHT,
+          RULE,
+          DRAW,
+          NUMBER_RULE,
+          NUMBER,
+          ASSOCIATION,
+          REFIT);
+
+  /** Tables that the book does not keep, each with the reason. */
+  static final Map<String, String> LEFT_OUT =
+      Map.of(
+          "day_book", "it is the book",
+          "keying_batch", "what a bench is about, until it is done",
+          "keying_pair", "what a bench is about, until it is done",
+          "beside_call", "what the numbers said beside a call; wiped when a bone may be human",
+          "draft", "half-typed text, which becomes a reading or is dropped");
+
+  /** Rows of another table that belong to a row of this one. */
+  record Part(String table, String pointer, String order) {}
+
+  private static Kept plain(String word, String table, String key) {
+    return new Kept(word, table, key, Set.of(), List.of());
+  }
+
+  /** What the book calls the row with this key. */
+  String subject(Object keyValue) {
+    return word + " " + keyValue;
+  }
+}
