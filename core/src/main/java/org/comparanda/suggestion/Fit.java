@@ -6,7 +6,6 @@ import org.comparanda.statistics.discriminant.Discriminant;
 import org.comparanda.statistics.discriminant.DiscriminantModel;
 import org.comparanda.statistics.discriminant.GroupDistances;
 import org.comparanda.statistics.discriminant.GroupMoments;
-import org.comparanda.statistics.discriminant.MomentDiscriminant;
 
 /**
  * A sample with one animal out, fitted and ready to judge a bone.
@@ -27,11 +26,7 @@ record Fit(
         rules
             .priors()
             .among(sample)
-            .then(
-                priors ->
-                    method instanceof MomentDiscriminant quick
-                        ? quick.fitMoments(moments, priors)
-                        : method.fit(sample.rows(offer).withoutUnit(unit), priors));
+            .then(priors -> method.fitWithout(unit, sample.rows(offer), moments, priors));
     Outcome<GroupDistances> distances =
         degrees(sample, moments) < rules.thresholds().degreesNeeded()
             ? Outcome.none("Too few animals have this set.", "Leave out measurements.")

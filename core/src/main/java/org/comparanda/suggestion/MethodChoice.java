@@ -3,11 +3,9 @@ package org.comparanda.suggestion;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.comparanda.statistics.discriminant.Discriminant;
 import org.comparanda.statistics.discriminant.Discriminants;
 import org.comparanda.statistics.discriminant.Forest;
-import org.comparanda.statistics.discriminant.GroupMoments;
 import org.comparanda.statistics.discriminant.GroupedRows;
 import org.comparanda.statistics.discriminant.Linear;
 import org.comparanda.statistics.discriminant.Predictive;
@@ -24,7 +22,7 @@ record MethodChoice(Discriminant method, String reason) {
 
   static MethodChoice of(GroupedRows rows, List<TaxonName> taxa, Method asked) {
     return switch (asked) {
-      case AUTO -> byRule(rows, taxa);
+      case AUTO -> MethodRule.of(rows, taxa);
       case LINEAR -> chosen(new Linear());
       case PREDICTIVE -> chosen(new Predictive());
       case QUADRATIC -> chosen(new Quadratic());
@@ -55,32 +53,5 @@ record MethodChoice(Discriminant method, String reason) {
 
   private static MethodChoice chosen(Discriminant method) {
     return new MethodChoice(method, method.name() + ", as chosen");
-  }
-
-  private static MethodChoice byRule(GroupedRows rows, List<TaxonName> taxa) {
-    Discriminant method = Discriminants.automatic(rows);
-    String why =
-        method instanceof ShrunkPooled
-            ? "n − k = "
-                + GroupMoments.of(rows).degreesOfFreedom()
-                + " is below 3 × "
-                + rows.columns()
-                + " measurements"
-            : method instanceof Predictive
-                ? smallest(rows, taxa)
-                : "every taxon has 10 animals or more";
-    return new MethodChoice(method, method.name() + ", by rule: " + why);
-  }
-
-  private static String smallest(GroupedRows rows, List<TaxonName> taxa) {
-    int fewest =
-        IntStream.range(0, rows.groups()).map(rows::count).filter(n -> n > 0).min().orElse(0);
-    TaxonName first =
-        IntStream.range(0, rows.groups())
-            .filter(g -> rows.count(g) == fewest)
-            .mapToObj(taxa::get)
-            .findFirst()
-            .orElseThrow();
-    return first + " has fewer than 10 animals (" + fewest + ")";
   }
 }

@@ -10,6 +10,7 @@ import org.comparanda.statistics.Proportion;
 import org.comparanda.statistics.discriminant.Folds;
 import org.comparanda.statistics.discriminant.GroupedRows;
 import org.comparanda.statistics.discriminant.Priors;
+import org.comparanda.statistics.discriminant.ShareScore;
 import org.comparanda.statistics.discriminant.Shares;
 import org.comparanda.statistics.discriminant.Trial;
 import org.comparanda.statistics.discriminant.TrialRow;

@@ -10,6 +10,7 @@ import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.Proportion;
+import org.comparanda.statistics.discriminant.ShareScore;
 import org.comparanda.statistics.discriminant.Shares;
 import org.comparanda.taxon.TaxonName;
 

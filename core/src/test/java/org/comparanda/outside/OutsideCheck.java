@@ -16,8 +16,9 @@ import java.util.stream.Stream;
  * Compares our results with one outside source, and writes every comparison to {@code
  * target/outside-checks/NAME.csv}, from which docs/validation.md is made.
  *
- * <p>Columns: source, quantity, expected, ours, difference, allowed, kind (absolute, relative or
- * exact). A comparison is written before it is asserted, so that a failure is on record, too.
+ * <p>Columns: source, quantity, expected, ours, difference, allowed, kind (absolute, relative,
+ * exact, or at least). A comparison is written before it is asserted, so that a failure is on
+ * record, too.
  */
 public final class OutsideCheck {
   private static final Path FOLDER = Path.of("target", "outside-checks");
@@ -59,6 +60,13 @@ public final class OutsideCheck {
     double difference =
         expected == ours ? 0 : Math.abs(ours - expected) / Math.max(Math.abs(expected), 1e-300);
     write(quantity, expected, ours, difference, allowed, "relative");
+    assertTrue(difference <= allowed, () -> message(quantity, expected, ours, allowed));
+  }
+
+  /** Asserts ours ≥ expected − allowed; the difference is by how much ours falls short. */
+  public void atLeast(String quantity, double expected, double ours, double allowed) {
+    double difference = Math.max(0, expected - ours);
+    write(quantity, expected, ours, difference, allowed, "at least");
     assertTrue(difference <= allowed, () -> message(quantity, expected, ours, allowed));
   }
 

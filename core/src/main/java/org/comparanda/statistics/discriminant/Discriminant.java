@@ -12,4 +12,14 @@ public interface Discriminant {
 
   /** Fits; not estimable where rows are too few. */
   Outcome<DiscriminantModel> fit(GroupedRows rows, Priors priors);
+
+  /**
+   * Fits without the rows of one unit.
+   *
+   * @param left the moments of the rows without that unit
+   */
+  default Outcome<DiscriminantModel> fitWithout(
+      int unit, GroupedRows rows, GroupMoments left, Priors priors) {
+    return fit(rows.withoutUnit(unit), priors);
+  }
 }

@@ -11,4 +11,10 @@ public interface MomentDiscriminant extends Discriminant {
   default Outcome<DiscriminantModel> fit(GroupedRows rows, Priors priors) {
     return fitMoments(GroupMoments.of(rows), priors);
   }
+
+  @Override
+  default Outcome<DiscriminantModel> fitWithout(
+      int unit, GroupedRows rows, GroupMoments left, Priors priors) {
+    return fitMoments(left, priors);
+  }
 }

@@ -81,11 +81,7 @@ public record Trial(List<TrialRow> rows) {
       GroupMoments left, Outcome<DiscriminantModel> model, Outcome<GroupDistances> distances) {
     static Judge of(
         GroupedRows shelf, GroupMoments left, int unit, Discriminant method, Priors priors) {
-      Outcome<DiscriminantModel> model =
-          method instanceof MomentDiscriminant quick
-              ? quick.fitMoments(left, priors)
-              : method.fit(shelf.withoutUnit(unit), priors);
-      return new Judge(left, model, GroupDistances.of(left));
+      return new Judge(left, method.fitWithout(unit, shelf, left, priors), GroupDistances.of(left));
     }
 
     TrialRow judge(int row, int unit, int group, double[] values) {
