@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
-import org.comparanda.gui.sizedesk.FilePlace;
+import org.comparanda.gui.control.FilePlace;
 
 /** The system's own dialog for where a file goes. */
 final class SaveDialog implements FilePlace {

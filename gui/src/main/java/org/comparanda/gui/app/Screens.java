@@ -105,6 +105,7 @@ public final class Screens {
     BenchView view = new BenchView(new BenchViewModel(bench), words, numbers, System::nanoTime);
     view.fallingLine().motionProperty().bind(place.look().motionProperty());
     view.setOnAnimal(animal -> show(animal, shelf, view));
+    view.setOnSave(new SaveDialog(), note(place));
     return view;
   }
 }

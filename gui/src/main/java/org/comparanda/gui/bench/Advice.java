@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.comparanda.bone.BoneAge;
-import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.reference.Shelf;
@@ -39,16 +38,6 @@ public final class Advice {
   /** The shelf asked. */
   Shelf shelf() {
     return shelf;
-  }
-
-  /** The taxa of which the shelf has this element, in alphabetical order. */
-  List<TaxonName> taxaWith(ElementKey element) {
-    return shelf.animals().stream()
-        .filter(animal -> animal.bones().stream().anyMatch(b -> b.element().equals(element)))
-        .flatMap(animal -> animal.taxon().stream())
-        .distinct()
-        .sorted()
-        .toList();
   }
 
   /** Everything that the Bench shows of a bone. */

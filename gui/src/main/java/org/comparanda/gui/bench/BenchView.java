@@ -6,7 +6,6 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
@@ -18,6 +17,8 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import org.comparanda.capture.FieldState;
 import org.comparanda.capture.NamedKey;
+import org.comparanda.gui.control.FilePlace;
+import org.comparanda.gui.control.PlainScroll;
 import org.comparanda.gui.control.falling.FallingLine;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
@@ -29,7 +30,7 @@ import org.comparanda.tray.Tray;
  * line, the drawer, and what follows; at the foot the call.
  */
 public final class BenchView extends StackPane {
-  private static final double WIDE_EM = 76;
+  private static final double WIDE_EM = 79;
 
   private final BenchViewModel bench;
   private final Words words;
@@ -39,7 +40,7 @@ public final class BenchView extends StackPane {
   private final FallingCard falling;
   private final StackPane upperLeft = new StackPane();
   private final VBox page = new VBox();
-  private final ScrollPane scroll = new ScrollPane(page);
+  private final PlainScroll scroll = new PlainScroll(page);
   private boolean shownStopped;
   private final VBox left;
   private final CallBar call;
@@ -67,9 +68,7 @@ public final class BenchView extends StackPane {
     VBox.setVgrow(upperLeft, Priority.ALWAYS);
     call = new CallBar(bench, words, this::focusReading);
     page.getStyleClass().add("bench-page");
-    scroll.setFitToWidth(true);
     scroll.setFitToHeight(true);
-    scroll.getStyleClass().add("plain-scroll");
     getChildren().addAll(scroll, probe);
     probe.setVisible(false);
     probe.setManaged(false);
@@ -86,6 +85,15 @@ public final class BenchView extends StackPane {
   /** What happens when an animal's dot is clicked. */
   public void setOnAnimal(Consumer<AnimalId> action) {
     falling.line().setOnAnimal(id -> action.accept(new AnimalId(id)));
+  }
+
+  /**
+   * Where the picture is saved.
+   *
+   * @param note stands under it: whose data they are
+   */
+  public void setOnSave(FilePlace files, String note) {
+    falling.setOnSave(files, note);
   }
 
   private VBox answers(Numbers numbers) {
@@ -159,6 +167,9 @@ public final class BenchView extends StackPane {
     if (event.getCode() == KeyCode.H && event.isShortcutDown() && event.isShiftDown()) {
       event.consume();
       bench.readings().pressed(NamedKey.STOP);
+    } else if (event.getCode() == KeyCode.S && event.isShortcutDown()) {
+      event.consume();
+      falling.saver().fire();
     } else if (event.getCode() == KeyCode.F2) {
       event.consume();
       answer.why().setSelected(!answer.why().isSelected());

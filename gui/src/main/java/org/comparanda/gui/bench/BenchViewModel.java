@@ -14,6 +14,7 @@ import org.comparanda.capture.Draft;
 import org.comparanda.capture.NamedKey;
 import org.comparanda.capture.warning.ShelfRanges;
 import org.comparanda.gui.control.falling.FallingPicture;
+import org.comparanda.gui.control.falling.FallingPrint;
 import org.comparanda.gui.control.outline.BoneSketch;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.Person;
@@ -125,6 +126,14 @@ public final class BenchViewModel {
         text.isBlank() ? taken.map(m -> m.code().value()).orElse("") : text.strip() + " mm";
     return bone.get()
         .flatMap(b -> new SketchOf(place.outlines()).of(b.element(), b.portion(), taken, label));
+  }
+
+  /** The falling line with its answer, for print; empty while there is no picture. */
+  public Optional<FallingPrint> print(String note) {
+    return finding
+        .get()
+        .filter(f -> !picture.get().rows().isEmpty())
+        .map(f -> PictureOf.print(f, picture.get(), note));
   }
 
   /** Takes a tray to the bench and its first bone in hand. */
@@ -272,8 +281,7 @@ public final class BenchViewModel {
     if (turn != asked) {
       return;
     }
-    PictureOf pictures =
-        new PictureOf(a.taxaWith(found.bone().element()), place.words(), place.numbers());
+    PictureOf pictures = new PictureOf(a.shelf().taxa(), place.words(), place.numbers());
     boolean nothingTaken = found.bone().values().isEmpty();
     finding.set(nothingTaken ? Optional.empty() : Optional.of(found));
     call.offer(finding.get().map(Finding::suggestion));

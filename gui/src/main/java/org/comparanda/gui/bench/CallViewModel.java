@@ -99,7 +99,7 @@ public final class CallViewModel {
     suggestion.ifPresent(s -> s.candidates().forEach(name -> offered.add(name.value())));
     place.tree().taxa().forEach(t -> offered.add(t.name().value()));
     String kept = taxon.get();
-    names.setAll(offered);
+    replace(names, List.copyOf(offered));
     taxon.set(kept);
     List<String> grounds = new ArrayList<>();
     suggestion.ifPresent(
@@ -109,8 +109,14 @@ public final class CallViewModel {
     grounds.add(place.words().get("basis.eye"));
     grounds.add(place.words().get("basis.numbers"));
     String keptBasis = basis.get();
-    bases.setAll(grounds);
+    replace(bases, grounds);
     basis.set(keptBasis);
+  }
+
+  private static void replace(ObservableList<String> shown, List<String> now) {
+    if (!shown.equals(now)) {
+      shown.setAll(now);
+    }
   }
 
   /** Records the call; says what was recorded, or what is missing. */

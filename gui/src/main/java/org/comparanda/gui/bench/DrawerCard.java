@@ -1,28 +1,33 @@
 package org.comparanda.gui.bench;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.PlainScroll;
 import org.comparanda.gui.text.Words;
 import org.comparanda.suggestion.DrawerEntry;
 
 /** The drawer: the ruled out with their sentence, and apart those too few to rule out. */
 final class DrawerCard extends VBox {
+  private static final List<String> USUAL = List.of("card", "drawer-card");
+  private static final List<String> FULL = List.of("card", "drawer-card", "drawer-full");
+
   private final Words words;
   private final Label title = new Label();
   private final VBox lines = new VBox();
+  private final Label apart = new Label();
+  private final List<Sentence> sentences = new ArrayList<>();
 
   DrawerCard(BenchViewModel bench, Words words) {
     this.words = words;
     setId("drawer");
-    getStyleClass().addAll("card", "drawer-card");
+    getStyleClass().setAll(USUAL);
+    apart.getStyleClass().addAll("strong", "note");
     title.getStyleClass().addAll("strong", "grey");
     lines.getStyleClass().add("drawer-lines");
-    ScrollPane scroll = new ScrollPane(lines);
-    scroll.setFitToWidth(true);
-    scroll.getStyleClass().add("plain-scroll");
+    PlainScroll scroll = new PlainScroll(lines);
     scroll.setAccessibleText(words.get("drawer.spoken"));
     VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
     getChildren().addAll(title, scroll);
@@ -36,16 +41,20 @@ final class DrawerCard extends VBox {
     List<DrawerEntry> out = of(entries, DrawerEntry.Standing.RULED_OUT);
     List<DrawerEntry> few = of(entries, DrawerEntry.Standing.TOO_FEW_TO_RULE_OUT);
     title.setText(words.get(out.isEmpty() ? "drawer.empty" : "drawer", out.size()));
-    lines.getChildren().setAll(out.stream().map(DrawerCard::line).toList());
+    List<Node> now = new ArrayList<>();
+    out.forEach(entry -> now.add(line(entry, now.size())));
     if (!few.isEmpty()) {
-      Label apart = new Label(words.get("drawer.few", few.size()));
-      apart.getStyleClass().addAll("strong", "note");
-      lines.getChildren().add(apart);
-      few.forEach(entry -> lines.getChildren().add(line(entry)));
+      apart.setText(words.get("drawer.few", few.size()));
+      int before = now.size();
+      now.add(apart);
+      few.forEach(entry -> now.add(line(entry, before + now.size())));
     }
-    getStyleClass().remove("drawer-full");
-    if (lines.getChildren().size() > 2) {
-      getStyleClass().add("drawer-full");
+    if (!now.equals(lines.getChildren())) {
+      lines.getChildren().setAll(now);
+    }
+    boolean full = now.size() > 2;
+    if (full != getStyleClass().contains("drawer-full")) {
+      getStyleClass().setAll(full ? FULL : USUAL);
     }
     setVisible(!entries.isEmpty());
     setManaged(!entries.isEmpty());
@@ -55,8 +64,12 @@ final class DrawerCard extends VBox {
     return entries.stream().filter(e -> e.standing() == standing).toList();
   }
 
-  private static Node line(DrawerEntry entry) {
-    Sentence sentence = new Sentence("small");
+  /** The sentence of that place, used again from finding to finding. */
+  private Node line(DrawerEntry entry, int place) {
+    while (sentences.size() <= place) {
+      sentences.add(new Sentence("small"));
+    }
+    Sentence sentence = sentences.get(place);
     String name = entry.taxon().value();
     boolean named = entry.sentence().contains(name);
     sentence.show(

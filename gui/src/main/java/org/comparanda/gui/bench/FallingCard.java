@@ -1,27 +1,42 @@
 package org.comparanda.gui.bench;
 
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.FilePlace;
+import org.comparanda.gui.control.PlainScroll;
 import org.comparanda.gui.control.falling.FallingLine;
 import org.comparanda.gui.control.falling.FallingPicture;
+import org.comparanda.gui.control.falling.FallingPrint;
+import org.comparanda.gui.control.plot.FigureExport.Format;
 import org.comparanda.gui.text.Words;
 
 /** The falling line on its card; rows beyond the height scroll. */
 final class FallingCard extends StackPane {
+  private final BenchViewModel bench;
+  private final Words words;
   private final FallingLine line = new FallingLine();
+  private final Button save = new Button();
+  private final StringProperty said = new SimpleStringProperty("");
 
   FallingCard(BenchViewModel bench, Words words) {
+    this.bench = bench;
+    this.words = words;
     getStyleClass().addAll("card", "falling-card");
     line.setId("falling-line");
     line.pictureProperty().bind(bench.pictureProperty());
-    ScrollPane scroll = new ScrollPane(line);
-    scroll.setFitToWidth(true);
+    PlainScroll scroll = new PlainScroll(line);
     scroll.setFitToHeight(true);
     scroll.setFocusTraversable(false);
-    scroll.getStyleClass().add("plain-scroll");
     Label nothing = new Label(words.get("picture.none"));
     nothing.getStyleClass().add("grey");
     nothing.setWrapText(true);
@@ -36,7 +51,60 @@ final class FallingCard extends StackPane {
     greyed.managedProperty().bind(greyed.visibleProperty());
     VBox shown = new VBox(greyed, scroll);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(shown, nothing);
+    Label saved = new Label();
+    saved.getStyleClass().add("note");
+    saved.textProperty().bind(said);
+    bench.pictureProperty().addListener((o, was, is) -> said.set(""));
+    save.setText(words.get("picture.save"));
+    save.setId("save-picture");
+    save.getStyleClass().setAll("button", "why");
+    HBox foot = new HBox(saved, save);
+    foot.getStyleClass().add("picture-foot");
+    foot.visibleProperty().bind(scroll.visibleProperty());
+    foot.setPickOnBounds(false);
+    foot.setMaxHeight(USE_PREF_SIZE);
+    StackPane.setAlignment(foot, Pos.BOTTOM_RIGHT);
+    getChildren().addAll(shown, nothing, foot);
+  }
+
+  /**
+   * Saves the picture by button.
+   *
+   * @param files asks where to
+   * @param note stands under the picture: whose data they are
+   */
+  void setOnSave(FilePlace files, String note) {
+    save.setOnAction(event -> save(files, note));
+  }
+
+  /** The button that saves the picture. */
+  Button saver() {
+    return save;
+  }
+
+  /** SVG and PNG beside each other, whichever name was chosen. */
+  private void save(FilePlace files, String note) {
+    Optional<FallingPrint> print = bench.print(note);
+    if (print.isPresent()) {
+      files
+          .choose(
+              words.get(
+                  "picture.file", bench.boneProperty().get().map(b -> b.id().value()).orElse("")))
+          .ifPresent(chosen -> said.set(written(print.get(), chosen)));
+    }
+  }
+
+  private String written(FallingPrint print, Path chosen) {
+    String name = String.valueOf(chosen.getFileName()).replaceFirst("\\.(svg|png)$", "");
+    Path svg = chosen.resolveSibling(name + ".svg");
+    Path png = chosen.resolveSibling(name + ".png");
+    try {
+      print.write(Format.SVG, svg);
+      print.write(Format.PNG, png);
+      return words.get("picture.saved", svg.getFileName(), png.getFileName());
+    } catch (UncheckedIOException e) {
+      return words.get("picture.notsaved", svg);
+    }
   }
 
   private static boolean allInDrawer(FallingPicture picture) {

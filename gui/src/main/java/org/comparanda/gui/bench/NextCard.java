@@ -35,14 +35,14 @@ final class NextCard extends VBox {
         worth.isEmpty()
             ? words.get("next.none")
             : words.get("next", worth.get(0).measurement().value(), worth.get(0).sentence()));
-    next.getStyleClass().setAll("label", worth.isEmpty() ? "grey" : "helpful");
+    Styled.as(next, "label", worth.isEmpty() ? "grey" : "helpful");
     Optional<Advice.Size> found = finding.flatMap(Finding::size);
     sizeTitle.show(
         found.map(s -> words.get("size.if", s.taxon().value())).orElse(words.get("size.title")),
         found.map(s -> List.of(s.taxon().value())).orElse(List.of()));
     size.setText(
         found.map(this::said).orElse(words.get(finding.isPresent() ? "size.nofit" : "size.none")));
-    size.getStyleClass().setAll("label", found.isPresent() ? "reading" : "grey");
+    Styled.as(size, "label", found.isPresent() ? "reading" : "grey");
     basis.setText(found.map(this::under).orElse(""));
     basis.setManaged(found.isPresent());
   }

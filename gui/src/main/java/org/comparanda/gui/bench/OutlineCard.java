@@ -21,6 +21,7 @@ final class OutlineCard extends BorderPane {
   private final Label mistakes = wrapped("note");
   private final Label caption = wrapped("note");
   private final BoneDrawing drawing = new BoneDrawing();
+  private final VBox under = new VBox();
   private final VBox explained = new VBox(definition, mistakes);
 
   OutlineCard(BenchViewModel bench, Words words) {
@@ -65,11 +66,12 @@ final class OutlineCard extends BorderPane {
     drawing.sketchProperty().set(sketch);
     caption.setText(sketch.map(BoneSketch::caption).orElse(""));
     boolean wide = sketch.filter(s -> s.box().width() > 0.8 * s.box().height()).isPresent();
-    setRight(null);
-    setBottom(null);
-    if (wide) {
-      setBottom(new VBox(caption, explained));
-    } else {
+    if (wide && getBottom() != under) {
+      setRight(null);
+      under.getChildren().setAll(caption, explained);
+      setBottom(under);
+    } else if (!wide && getRight() != explained) {
+      under.getChildren().clear();
       setRight(explained);
       setBottom(caption);
     }

@@ -14,6 +14,7 @@ import org.comparanda.gui.control.falling.FallingPicture.Dot;
 import org.comparanda.gui.control.falling.FallingPicture.Fit;
 import org.comparanda.gui.control.falling.FallingPicture.Presence;
 import org.comparanda.gui.control.falling.FallingPicture.Row;
+import org.comparanda.gui.control.falling.FallingPrint;
 import org.comparanda.gui.control.plot.KindLook;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
@@ -28,8 +29,8 @@ import org.comparanda.taxon.TaxonName;
  * taxon lies in the drawer, the nearest few are shown greyed, so that one sees how far off they
  * are.
  *
- * @param shelf the taxa of the shelf for this element; each keeps its colour and shape in every
- *     picture of the element
+ * @param shelf all taxa of the shelf in its order; each keeps its colour and shape in every picture
+ *     and on every screen
  */
 record PictureOf(List<TaxonName> shelf, Words words, Numbers numbers) {
   private static final int GREYED = 5;
@@ -88,6 +89,19 @@ record PictureOf(List<TaxonName> shelf, Words words, Numbers numbers) {
                         columns))
             .toList();
     return new FallingPicture(columns, rows, words.get("share"), words.get("typical"));
+  }
+
+  /** The picture for print: the sentence over it, under it the sample, the bone and a note. */
+  static FallingPrint print(Finding finding, FallingPicture picture, String note) {
+    List<String> notes = new ArrayList<>();
+    notes.add(finding.suggestion().sampleLine());
+    notes.addAll(finding.suggestion().warnings());
+    notes.add(finding.bone().id() + ". " + note);
+    return new FallingPrint(
+        picture,
+        finding.suggestion().sentence(),
+        picture.rows().stream().map(Row::name).filter(name -> name.contains(" ")).toList(),
+        notes.stream().filter(line -> !line.isBlank()).toList());
   }
 
   private static Map<TaxonName, List<AnimalPoint>> byTaxon(List<AnimalPoint> points) {

@@ -22,13 +22,14 @@ import org.comparanda.gui.text.Words;
 
 /** The readings table with its field, what is odd about them, and the keys. */
 final class ReadingsCard extends VBox {
-  private static final int COLUMNS = 5;
+  static final int COLUMNS = 5;
 
   private final ReadingsViewModel readings;
   private final Words words;
   private final Numbers numbers;
   private final GridPane table = new GridPane();
   private final VBox notices = new VBox();
+  private final List<ReadingStrip> strips = new ArrayList<>();
   private final ReadingField field;
 
   ReadingsCard(ReadingsViewModel readings, Words words, Numbers numbers, LongSupplier nanos) {
@@ -39,6 +40,10 @@ final class ReadingsCard extends VBox {
     getStyleClass().addAll("card", "readings");
     table.getStyleClass().add("readings-table");
     table.getColumnConstraints().addAll(columns());
+    int heading = 2;
+    for (String key : List.of("pass.1", "pass.2", "kept")) {
+      table.add(label(words.get(key), "note", "value"), heading++, 0);
+    }
     table.getChildren().add(field);
     notices.getStyleClass().add("notices");
     Region spring = new Region();
@@ -70,54 +75,32 @@ final class ReadingsCard extends VBox {
   }
 
   private void showRows() {
-    table.getChildren().removeIf(node -> node != field);
-    List<Node> nodes = new ArrayList<>();
-    for (String heading : List.of("pass.1", "pass.2", "kept")) {
-      Label label = new Label(words.get(heading));
-      label.getStyleClass().addAll("note", "value");
-      nodes.add(at(label, nodes.size() + 2, 0));
+    List<ReadingRow> rows = readings.rows();
+    while (strips.size() < rows.size()) {
+      strips.add(new ReadingStrip(strips.size() + 1));
+      // Under the field, which stands last and so on top.
+      table.getChildren().addAll(table.getChildren().size() - 1, strip().nodes());
+    }
+    while (strips.size() > rows.size()) {
+      table.getChildren().removeAll(strip().nodes());
+      strips.remove(strips.size() - 1);
     }
     boolean open = false;
-    for (int i = 0; i < readings.rows().size(); i++) {
-      ReadingRow row = readings.rows().get(i);
-      open |= row.standing() == ReadingRow.Standing.CURRENT;
-      line(row, i + 1, nodes);
+    for (int i = 0; i < rows.size(); i++) {
+      ReadingRow row = rows.get(i);
+      strips.get(i).show(row);
+      if (row.standing() == ReadingRow.Standing.CURRENT) {
+        open = true;
+        GridPane.setConstraints(field, row.first().isEmpty() ? 2 : 3, i + 1);
+      }
     }
-    table.getChildren().addAll(0, nodes);
     if (!open) {
       // After the last pass the keys still work: one more take, undo, record the call.
-      GridPane.setConstraints(field, COLUMNS - 2, readings.rows().size() + 1);
+      GridPane.setConstraints(field, COLUMNS - 2, rows.size() + 1);
     }
     boolean measured = !readings.rows().isEmpty();
     field.setVisible(measured);
     field.setManaged(measured);
-  }
-
-  private void line(ReadingRow row, int at, List<Node> nodes) {
-    boolean now = row.standing() == ReadingRow.Standing.CURRENT;
-    boolean gone = row.standing() == ReadingRow.Standing.GONE;
-    Region ground = new Region();
-    ground.getStyleClass().add(now ? "row-current" : "row");
-    GridPane.setColumnSpan(ground, COLUMNS);
-    nodes.add(at(ground, 0, at));
-    nodes.add(at(label(row.code().value(), gone ? "grey" : "reading", "code"), 0, at));
-    Label name = label(row.name(), "note");
-    name.setWrapText(true);
-    name.setMinHeight(USE_PREF_SIZE);
-    nodes.add(at(name, 1, at));
-    int pass = row.first().isEmpty() ? 2 : 3;
-    if (gone) {
-      Label why = label(row.kept(), "note");
-      GridPane.setColumnSpan(why, 3);
-      nodes.add(at(why, 2, at));
-      return;
-    }
-    nodes.add(at(label(row.first(), "value"), 2, at));
-    nodes.add(at(label(row.second(), "value"), 3, at));
-    nodes.add(at(label(row.kept(), now ? "grey" : "reading", "value"), 4, at));
-    if (now) {
-      GridPane.setConstraints(field, pass, at);
-    }
   }
 
   private static Label label(String text, String... styles) {
@@ -126,9 +109,8 @@ final class ReadingsCard extends VBox {
     return label;
   }
 
-  private static Node at(Node node, int column, int row) {
-    GridPane.setConstraints(node, column, row);
-    return node;
+  private ReadingStrip strip() {
+    return strips.get(strips.size() - 1);
   }
 
   private void showNotices() {

@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.PlainScroll;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.statistics.Interval;
@@ -37,13 +37,18 @@ final class ReasonsCard extends StackPane {
     setPrefHeight(0);
     getStyleClass().addAll("card", "reasons-card");
     content.getStyleClass().add("reasons");
-    ScrollPane scroll = new ScrollPane(content);
-    scroll.setFitToWidth(true);
-    scroll.getStyleClass().add("plain-scroll");
+    PlainScroll scroll = new PlainScroll(content);
     scroll.setAccessibleText(words.get("why.title"));
     getChildren().add(scroll);
-    bench.findingProperty().addListener((o, was, is) -> show(is));
+    bench.findingProperty().addListener((o, was, is) -> showWhenSeen(is));
+    visibleProperty().addListener((o, was, is) -> showWhenSeen(bench.findingProperty().get()));
     show(bench.findingProperty().get());
+  }
+
+  private void showWhenSeen(Optional<Finding> finding) {
+    if (isVisible()) {
+      show(finding);
+    }
   }
 
   private void show(Optional<Finding> finding) {

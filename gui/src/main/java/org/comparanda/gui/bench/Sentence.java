@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -14,6 +15,7 @@ import javafx.scene.text.TextFlow;
 /** A sentence in which the names of genus and species stand in italics. */
 final class Sentence extends TextFlow {
   private final List<String> styles;
+  private Optional<Shown> shown = Optional.empty();
 
   Sentence(String... styles) {
     this.styles = List.of(styles);
@@ -24,7 +26,14 @@ final class Sentence extends TextFlow {
 
   /** Shows a text; these names in it are italic. */
   void show(String words, Collection<String> names) {
-    String text = words.replace(" %", "\u00a0%");
+    Optional<Shown> now = Optional.of(new Shown(words, List.copyOf(names)));
+    if (!now.equals(shown)) {
+      shown = now;
+      write(words.replace(" %", "\u00a0%"), names);
+    }
+  }
+
+  private void write(String text, Collection<String> names) {
     List<Text> runs = new ArrayList<>();
     int from = 0;
     if (!names.isEmpty()) {
@@ -39,6 +48,8 @@ final class Sentence extends TextFlow {
     getChildren().setAll(runs);
     setAccessibleText(text);
   }
+
+  private record Shown(String words, List<String> names) {}
 
   private void plain(String text, List<Text> runs) {
     if (!text.isEmpty()) {

@@ -13,6 +13,7 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
+import org.comparanda.gui.control.FilePlace;
 import org.comparanda.gui.control.plot.AxisScale;
 import org.comparanda.gui.control.plot.Figure;
 import org.comparanda.gui.control.plot.FigureExport;

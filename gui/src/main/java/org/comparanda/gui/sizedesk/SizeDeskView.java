@@ -13,6 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.FilePlace;
 import org.comparanda.gui.text.Words;
 import org.comparanda.reference.AnimalId;
 

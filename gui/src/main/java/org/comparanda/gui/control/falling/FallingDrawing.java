@@ -1,6 +1,8 @@
 package org.comparanda.gui.control.falling;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.comparanda.gui.control.falling.FallingPicture.Dot;
 import org.comparanda.gui.control.falling.FallingPicture.Fit;
 import org.comparanda.gui.control.falling.FallingPicture.Presence;
@@ -19,6 +21,8 @@ import org.comparanda.gui.control.plot.Xy;
 
 /** Draws one moment of the falling line with any pen. */
 record FallingDrawing(Plan plan, Palette palette) {
+  private static final int CROWD = 150;
+
   void draw(Frame frame, Pen pen) {
     frame.columns().values().forEach(c -> scale(c, pen));
     headings(pen);
@@ -99,9 +103,19 @@ record FallingDrawing(Plan plan, Palette palette) {
     List<Dot> dots = r.row().dots(c.column().key());
     Tint fill = fill(r).withAlpha(0.88 * r.presence());
     Tint line = palette.ink().withAlpha((greyed(r) ? 0.45 : 0.75) * r.presence());
+    Set<Long> taken = new HashSet<>();
     for (int i = 0; i < dots.size(); i++) {
-      r.row().look().mark().draw(pen, place(r, c, i, dots.get(i)), plan.dot(), fill, line);
+      Xy at = place(r, c, i, dots.get(i));
+      if (dots.size() <= CROWD || taken.add(spot(at))) {
+        r.row().look().mark().draw(pen, at, plan.dot(), fill, line);
+      }
     }
+  }
+
+  /** In a crowd, dots that would lie on each other to within half a radius are drawn once. */
+  private long spot(Xy at) {
+    double step = plan.dot() / 2;
+    return Math.round(at.x() / step) * 1_000_000L + Math.round(at.y() / step);
   }
 
   /** Where a dot lies. */
@@ -115,9 +129,10 @@ record FallingDrawing(Plan plan, Palette palette) {
     double wide = 4 * text();
     double y = r.middle() - thick / 2;
     double there = r.presence();
-    bar(pen, bars(), y, wide, thick, palette.hair().withAlpha(there));
+    Tint edge = palette.muted().withAlpha(there);
+    bar(pen, bars(), y, wide, thick, palette.hair().withAlpha(there), edge);
     double filled = Math.max(0.15 * text(), wide * r.share());
-    bar(pen, bars(), y, filled, thick, fill(r).withAlpha(there));
+    bar(pen, bars(), y, filled, thick, fill(r).withAlpha(there), palette.ink().withAlpha(there));
     double line = r.middle() + 0.36 * text();
     pen.text(
         fit.shareText(),
@@ -139,11 +154,12 @@ record FallingDrawing(Plan plan, Palette palette) {
     return greyed(r) ? palette.muted() : palette.fillOf(r.row().look());
   }
 
-  private static void bar(Pen pen, double x, double y, double wide, double thick, Tint tint) {
+  private static void bar(
+      Pen pen, double x, double y, double wide, double thick, Tint tint, Tint edge) {
     List<Xy> corners =
         List.of(
             new Xy(x, y), new Xy(x + wide, y), new Xy(x + wide, y + thick), new Xy(x, y + thick));
-    pen.area(corners, tint, tint, 0);
+    pen.area(corners, tint, edge, 0.9);
   }
 
   private void reading(ColumnPlace c, Pen pen) {

@@ -8,7 +8,6 @@ import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.Canvas;
@@ -19,8 +18,8 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import org.comparanda.gui.control.falling.FallingPicture.Dot;
 import org.comparanda.gui.control.plot.CanvasPen;
-import org.comparanda.gui.control.plot.Lettering;
 import org.comparanda.gui.control.plot.Palette;
+import org.comparanda.gui.control.plot.TextWidth;
 import org.comparanda.gui.control.plot.Xy;
 
 /**
@@ -164,14 +163,8 @@ public final class FallingLine extends Region {
 
   private Plan plan() {
     double text = probe.getFont().getSize();
-    return new Plan(picture.get(), getWidth(), getHeight(), text, this::textWidth);
-  }
-
-  private double textWidth(String words, Lettering lettering) {
-    Text text = new Text(words);
-    text.setFont(CanvasPen.font(probe.getFont().getFamily(), lettering));
-    Bounds bounds = text.getLayoutBounds();
-    return bounds.getWidth();
+    TextWidth measure = TextWidth.onScreen(probe.getFont().getFamily());
+    return new Plan(picture.get(), getWidth(), getHeight(), text, measure);
   }
 
   private Palette palette() {

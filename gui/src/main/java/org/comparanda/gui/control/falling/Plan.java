@@ -9,6 +9,7 @@ import org.comparanda.gui.control.falling.FallingPicture.Row;
 import org.comparanda.gui.control.falling.Frame.ColumnPlace;
 import org.comparanda.gui.control.falling.Frame.RowPlace;
 import org.comparanda.gui.control.plot.Lettering;
+import org.comparanda.gui.control.plot.TextWidth;
 
 /**
  * Divides a place among names, columns and numbers.
@@ -138,10 +139,5 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
 
   private double leastRow() {
     return 1.85 * text;
-  }
-
-  /** Width of a text on the medium in use. */
-  interface TextWidth {
-    double of(String text, Lettering lettering);
   }
 }

@@ -31,6 +31,7 @@ public final class BoneDrawing extends Region {
   private final ObjectProperty<Optional<BoneSketch>> sketch =
       new SimpleObjectProperty<>(Optional.empty());
   private final Text probe = new Text();
+  private Optional<Drawn> drawn = Optional.empty();
 
   public BoneDrawing() {
     getStyleClass().add("bone-drawing");
@@ -48,9 +49,14 @@ public final class BoneDrawing extends Region {
 
   @Override
   protected void layoutChildren() {
-    getChildren().setAll(probe);
-    sketch.get().ifPresent(this::draw);
-    applyCss();
+    Optional<Drawn> now =
+        Optional.of(new Drawn(sketch.get(), getWidth(), getHeight(), probe.getFont().getSize()));
+    if (!now.equals(drawn)) {
+      drawn = now;
+      getChildren().setAll(probe);
+      sketch.get().ifPresent(this::draw);
+      applyCss();
+    }
   }
 
   private void draw(BoneSketch s) {
@@ -161,6 +167,9 @@ public final class BoneDrawing extends Region {
     text.setY(at.getY());
     return text;
   }
+
+  /** What was drawn last, and how large; the same again needs no new shapes. */
+  private record Drawn(Optional<BoneSketch> sketch, double width, double height, double em) {}
 
   /** From the drawing's coordinates to those of this control. */
   private record Place(double left, double top, double scale) {

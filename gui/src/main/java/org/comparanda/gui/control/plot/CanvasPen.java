@@ -12,10 +12,12 @@ import javafx.scene.text.TextAlignment;
 public final class CanvasPen implements Pen {
   private final GraphicsContext canvas;
   private final String family;
+  private Dash dashes = Dash.SOLID;
 
   public CanvasPen(GraphicsContext canvas, String family) {
     this.canvas = canvas;
     this.family = family;
+    canvas.setLineDashes();
   }
 
   @Override
@@ -94,10 +96,13 @@ public final class CanvasPen implements Pen {
   private void stroke(Tint tint, double width, Dash dash) {
     canvas.setStroke(colour(tint));
     canvas.setLineWidth(width);
-    canvas.setLineDashes(dash.pattern().stream().mapToDouble(d -> d).toArray());
+    if (dash != dashes) {
+      canvas.setLineDashes(dash.pattern().stream().mapToDouble(d -> d).toArray());
+      dashes = dash;
+    }
   }
 
   private static Color colour(Tint tint) {
-    return Color.web(tint.hex(), tint.alpha());
+    return Color.color(tint.red(), tint.green(), tint.blue(), tint.alpha());
   }
 }

@@ -1,28 +1,12 @@
 package org.comparanda.gui.control.plot;
 
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import javafx.embed.swing.SwingFXUtils;
-import javafx.scene.SnapshotParameters;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.image.WritableImage;
-import javax.imageio.ImageIO;
 
-/**
- * Writes a figure for print: 170 mm wide (the text width of a journal page), letters of 8 points,
- * always on white. SVG and PDF are vectors; PNG has 600 pixels to the inch.
- */
+/** Writes a figure for print: as wide as the text of a journal page, always on white. */
 public final class FigureExport {
-  static final double WIDTH = 482;
+  static final double WIDTH = Print.PAGE_WIDTH;
   static final double HEIGHT = 312;
-  static final double TEXT = 8;
-  private static final double PNG_SCALE = 600 / 72.0;
 
   private FigureExport() {}
 
@@ -41,41 +25,21 @@ public final class FigureExport {
   /**
    * Writes the file, replacing an older one. PNG must be asked for on the JavaFX thread.
    *
-   * <p>Errors: {@link UncheckedIOException} if the file can't be written
+   * <p>Errors: {@link java.io.UncheckedIOException} if the file can't be written
    */
   public static void write(Figure figure, Format format, Path file) {
-    FigureDrawing drawing = FigureDrawing.of(figure, Palette.LIGHT, WIDTH, HEIGHT, TEXT);
-    try {
-      switch (format) {
-        case SVG -> Files.write(file, svg(drawing).getBytes(StandardCharsets.UTF_8));
-        case PDF -> Files.write(file, pdf(drawing));
-        case PNG -> Files.write(file, png(drawing));
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    print(FigureDrawing.of(figure, Palette.LIGHT, WIDTH, HEIGHT, Print.TEXT)).write(format, file);
   }
 
   static String svg(FigureDrawing drawing) {
-    SvgPen pen = new SvgPen(WIDTH, HEIGHT);
-    drawing.draw(pen);
-    return pen.document();
+    return print(drawing).svg();
   }
 
   static byte[] pdf(FigureDrawing drawing) {
-    PdfPen pen = new PdfPen(WIDTH, HEIGHT);
-    drawing.draw(pen);
-    return pen.document();
+    return print(drawing).pdf();
   }
 
-  private static byte[] png(FigureDrawing drawing) throws IOException {
-    Canvas canvas = new Canvas(WIDTH * PNG_SCALE, HEIGHT * PNG_SCALE);
-    canvas.getGraphicsContext2D().scale(PNG_SCALE, PNG_SCALE);
-    drawing.draw(new CanvasPen(canvas.getGraphicsContext2D(), "SansSerif"));
-    WritableImage picture = canvas.snapshot(new SnapshotParameters(), null);
-    BufferedImage image = SwingFXUtils.fromFXImage(picture, null);
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    ImageIO.write(image, "png", bytes);
-    return bytes.toByteArray();
+  private static Print print(FigureDrawing drawing) {
+    return new Print(WIDTH, HEIGHT, drawing::draw);
   }
 }

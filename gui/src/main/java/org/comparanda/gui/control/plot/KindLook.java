@@ -7,6 +7,7 @@ import java.util.List;
  * Universal Design, without black and yellow; lighter ones of the same hue on dark.
  */
 public record KindLook(Mark mark, Tint light, Tint dark) {
+  private static final int TURN = 24; // after so many, six colours and eight shapes meet again
   private static final List<Tint> ON_LIGHT =
       List.of(
           Tint.of(0x0072B2),
@@ -26,10 +27,12 @@ public record KindLook(Mark mark, Tint light, Tint dark) {
 
   /**
    * The look of the kind with that place in a fixed order. Six colours and eight shapes turn at
-   * different speed, so that 24 kinds differ, and neighbours differ in both.
+   * different speed, and after 24 kinds the colours are set on by one: so 48 kinds differ, and
+   * neighbours differ in both.
    */
   public static KindLook of(int place) {
-    int colour = Math.floorMod(place, ON_LIGHT.size());
+    int turn = Math.floorDiv(place, TURN);
+    int colour = Math.floorMod(place + turn, ON_LIGHT.size());
     Mark[] marks = Mark.values();
     return new KindLook(
         marks[Math.floorMod(place, marks.length)], ON_LIGHT.get(colour), ON_DARK.get(colour));

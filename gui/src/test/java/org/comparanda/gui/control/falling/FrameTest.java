@@ -13,11 +13,12 @@ import org.comparanda.gui.control.falling.FallingPicture.Dot;
 import org.comparanda.gui.control.falling.FallingPicture.Fit;
 import org.comparanda.gui.control.falling.FallingPicture.Row;
 import org.comparanda.gui.control.plot.KindLook;
+import org.comparanda.gui.control.plot.TextWidth;
 import org.junit.jupiter.api.Test;
 
 class FrameTest {
   // Every letter as wide as 0.6 of its size: any width will do here.
-  private static final Plan.TextWidth WIDTH =
+  private static final TextWidth WIDTH =
       (text, lettering) -> 0.6 * lettering.size() * text.length();
 
   @Test

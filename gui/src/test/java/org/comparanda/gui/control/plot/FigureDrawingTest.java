@@ -78,11 +78,11 @@ class FigureDrawingTest {
 
   @Test
   void neighbouringKindsDifferInColourAndInShape() {
-    for (int i = 0; i < 24; i++) {
+    for (int i = 0; i < 48; i++) {
       assertNotEquals(KindLook.of(i).mark(), KindLook.of(i + 1).mark());
       assertNotEquals(KindLook.of(i).light(), KindLook.of(i + 1).light());
     }
-    assertEquals(24, IntStream.range(0, 24).mapToObj(KindLook::of).distinct().count());
+    assertEquals(48, IntStream.range(0, 48).mapToObj(KindLook::of).distinct().count());
   }
 
   private static Optional<String> tipAt(double x, double y) {

@@ -1,4 +1,4 @@
-package org.comparanda.gui.sizedesk;
+package org.comparanda.gui.control;
 
 import java.nio.file.Path;
 import java.util.Optional;
