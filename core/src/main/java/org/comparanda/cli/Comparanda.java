@@ -47,6 +47,11 @@ public final class Comparanda {
     line.addSubcommand(
         new CommandLine(new ShelfCommand())
             .addSubcommand(new ShelfAdd(terminal))
+            .addSubcommand(new ShelfShow(terminal))
+            .addSubcommand(new ShelfEdit(terminal))
+            .addSubcommand(new ShelfMerge(terminal))
+            .addSubcommand(new ShelfRetire(terminal))
+            .addSubcommand(new ShelfReminders(terminal))
             .addSubcommand(new ShelfCheckCommand(terminal))
             .addSubcommand(new ShelfStock(terminal))
             .addSubcommand(new ShelfWanted(terminal)));

@@ -6,6 +6,8 @@ import java.util.concurrent.Callable;
 import org.comparanda.exchange.table.TableOptions;
 import org.comparanda.exchange.table.TableReader;
 import org.comparanda.reference.Animal;
+import org.comparanda.reference.Shelf;
+import org.comparanda.register.AnimalCard;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
 import picocli.CommandLine.Command;
@@ -51,7 +53,7 @@ final class ShelfAdd implements Callable<Integer> {
       List<Animal> animals =
           TableReader.of(words.protocol(), words.taxa(), options)
               .watchedBy(new ProgressLine(terminal, table))
-              .animalsFor(collection.animals().shelf(), table)
+              .animalsFor(everyNumber(collection), table)
               .fold(
                   read -> {
                     tables.everyMappingFound(List.of(read.facts()));
@@ -88,5 +90,10 @@ final class ShelfAdd implements Callable<Integer> {
       terminal.note(Count.of(animals, "animal") + " written");
     }
     return !Thread.currentThread().isInterrupted();
+  }
+
+  /** A number that was ever given is not given again, whether its animal is on the shelf or not. */
+  private static Shelf everyNumber(Collection collection) {
+    return new Shelf(collection.register().all().stream().map(AnimalCard::animal).toList());
   }
 }

@@ -44,4 +44,169 @@ public record Animal(
   public boolean feedsFits() {
     return flags.stream().noneMatch(Flag::keepsOutOfFits);
   }
+
+  public Animal withTaxon(Optional<TaxonName> other) {
+    return new Animal(
+        id,
+        other,
+        source,
+        drawer,
+        sex,
+        ageClass,
+        origin,
+        bodyLengthMm,
+        bodyMassG,
+        flags,
+        remarks,
+        bones);
+  }
+
+  public Animal withSource(Source other) {
+    return new Animal(
+        id,
+        taxon,
+        other,
+        drawer,
+        sex,
+        ageClass,
+        origin,
+        bodyLengthMm,
+        bodyMassG,
+        flags,
+        remarks,
+        bones);
+  }
+
+  public Animal withDrawer(Optional<String> other) {
+    return new Animal(
+        id,
+        taxon,
+        source,
+        other,
+        sex,
+        ageClass,
+        origin,
+        bodyLengthMm,
+        bodyMassG,
+        flags,
+        remarks,
+        bones);
+  }
+
+  public Animal withSex(String other) {
+    return new Animal(
+        id,
+        taxon,
+        source,
+        drawer,
+        other,
+        ageClass,
+        origin,
+        bodyLengthMm,
+        bodyMassG,
+        flags,
+        remarks,
+        bones);
+  }
+
+  public Animal withAgeClass(String other) {
+    return new Animal(
+        id,
+        taxon,
+        source,
+        drawer,
+        sex,
+        other,
+        origin,
+        bodyLengthMm,
+        bodyMassG,
+        flags,
+        remarks,
+        bones);
+  }
+
+  public Animal withOrigin(String other) {
+    return new Animal(
+        id,
+        taxon,
+        source,
+        drawer,
+        sex,
+        ageClass,
+        other,
+        bodyLengthMm,
+        bodyMassG,
+        flags,
+        remarks,
+        bones);
+  }
+
+  public Animal withBodyLengthMm(Optional<Double> other) {
+    return new Animal(
+        id, taxon, source, drawer, sex, ageClass, origin, other, bodyMassG, flags, remarks, bones);
+  }
+
+  public Animal withBodyMassG(Optional<Double> other) {
+    return new Animal(
+        id,
+        taxon,
+        source,
+        drawer,
+        sex,
+        ageClass,
+        origin,
+        bodyLengthMm,
+        other,
+        flags,
+        remarks,
+        bones);
+  }
+
+  public Animal withFlags(Set<Flag> other) {
+    return new Animal(
+        id,
+        taxon,
+        source,
+        drawer,
+        sex,
+        ageClass,
+        origin,
+        bodyLengthMm,
+        bodyMassG,
+        other,
+        remarks,
+        bones);
+  }
+
+  public Animal withRemarks(String other) {
+    return new Animal(
+        id,
+        taxon,
+        source,
+        drawer,
+        sex,
+        ageClass,
+        origin,
+        bodyLengthMm,
+        bodyMassG,
+        flags,
+        other,
+        bones);
+  }
+
+  public Animal withBones(List<ShelfBone> other) {
+    return new Animal(
+        id,
+        taxon,
+        source,
+        drawer,
+        sex,
+        ageClass,
+        origin,
+        bodyLengthMm,
+        bodyMassG,
+        flags,
+        remarks,
+        other);
+  }
 }

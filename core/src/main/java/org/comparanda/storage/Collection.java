@@ -19,6 +19,7 @@ import org.comparanda.measurement.People;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.measurement.ReadingLog;
 import org.comparanda.reference.ReferenceAnimals;
+import org.comparanda.register.Register;
 import org.comparanda.tray.Associations;
 import org.comparanda.tray.Keying;
 import org.comparanda.tray.Numbering;
@@ -150,7 +151,12 @@ public final class Collection implements AutoCloseable {
 
   /** The comparative animals. */
   public ReferenceAnimals animals() {
-    return new SqlReferenceAnimals(database, clock, dayBook);
+    return new SqlReferenceAnimals(database, new ShelfVersions(clock), dayBook);
+  }
+
+  /** The animals' cards, and every change of them. */
+  public Register register() {
+    return new SqlRegister(database, new ShelfVersions(clock), dayBook);
   }
 
   /** The readings of the bones in hand. */
@@ -225,7 +231,7 @@ public final class Collection implements AutoCloseable {
 
   /** Grows by one with every change of the shelf; 0 for an empty one. */
   public long shelfVersion() {
-    return database.read(SqlReferenceAnimals::version);
+    return database.read(ShelfVersions::now);
   }
 
   /** Gives every row of every table: its table's name, then its columns. */

@@ -20,6 +20,8 @@ final class ContentHash {
           "animal order by id",
           "shelf_bone order by animal_id, position",
           "shelf_reading order by animal_id, position, code",
+          "shelf_correction order by number",
+          "animal_register order by animal_id",
           "shelf_change order by version",
           "tray order by id",
           "tray_bone order by id",

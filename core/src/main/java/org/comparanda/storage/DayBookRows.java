@@ -108,6 +108,15 @@ record DayBookRows(String bench, Clock clock, Optional<PersonId> by) {
             .list());
   }
 
+  /** Everything written of a subject on any bench, oldest first. */
+  static List<DayBookEntry> about(Handle h, String subject) {
+    return h.createQuery(
+            "select * from day_book where subject = :subject order by at, bench, number")
+        .bind("subject", subject)
+        .map(DayBookRows::entry)
+        .list();
+  }
+
   private static Optional<DayBookEntry> last(Handle h, String bench) {
     return h.createQuery("select * from day_book where bench = :bench order by number desc limit 1")
         .bind("bench", bench)

@@ -24,7 +24,9 @@ record Kept(String word, String table, String key, Set<String> apart, List<Part>
           Set.of(),
           List.of(
               new Part("shelf_bone", "animal_id", "animal_id, position"),
-              new Part("shelf_reading", "animal_id", "animal_id, position, code")));
+              new Part("shelf_reading", "animal_id", "animal_id, position, code"),
+              new Part("shelf_correction", "animal_id", "animal_id, number"),
+              new Part("animal_register", "animal_id", "animal_id")));
   static final Kept SHELF = plain("shelf", "shelf_change", "version");
   static final Kept TRAY = plain("tray", "tray", "id");
   static final Kept BONE = plain("bone", "tray_bone", "id");

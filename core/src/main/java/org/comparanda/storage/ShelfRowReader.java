@@ -19,28 +19,77 @@ import org.comparanda.reference.ShelfBone;
 import org.comparanda.reference.Source;
 import org.comparanda.taxon.TaxonName;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
 
-/** Reads animals from their three tables: the animal, its bones, their values. */
+/**
+ * Reads animals from their tables: the animal, its bones, their values and what corrected these.
+ */
 final class ShelfRowReader {
-  private ShelfRowReader() {}
+  private static final String ON_THE_SHELF =
+      " not in (select animal_id from animal_register where standing <> 'KEPT')";
 
+  private final Handle handle;
+  private final String which;
+
+  private ShelfRowReader(Handle handle, String which) {
+    this.handle = handle;
+    this.which = which;
+  }
+
+  /** Those that stand on the shelf. */
   static Shelf read(Handle h) {
+    return new Shelf(new ShelfRowReader(h, ON_THE_SHELF).animals(""));
+  }
+
+  /** All, those that left the shelf included. */
+  static List<Animal> everyAnimal(Handle h) {
+    return new ShelfRowReader(h, " is not null").animals("");
+  }
+
+  static Optional<Animal> animal(Handle h, AnimalId id) {
+    return new ShelfRowReader(h, " = :id").animals(id.value()).stream().findFirst();
+  }
+
+  private List<Animal> animals(String id) {
+    Map<ShelfPlace, Optional<Double>> corrections = corrections(id);
     Map<String, List<ShelfBone>> bones = new HashMap<>();
-    h.createQuery(
+    query(
             "select b.animal_id, b.position, b.element, b.side, b.portion, b.flags, v.code,"
                 + " v.reading_value from shelf_bone b left join shelf_reading v"
                 + " on v.animal_id = b.animal_id and v.position = b.position"
-                + " order by b.animal_id, b.position")
-        .scanResultSet((rows, context) -> gather(rows.get(), bones));
-    List<Animal> animals =
-        h.createQuery("select * from animal order by id")
-            .map((row, context) -> animal(row, bones.getOrDefault(row.getString("id"), List.of())))
-            .list();
-    return new Shelf(animals);
+                + " where b.animal_id"
+                + which
+                + " order by b.animal_id, b.position",
+            id)
+        .scanResultSet((rows, context) -> gather(rows.get(), bones, corrections));
+    return query("select * from animal where id" + which + " order by id", id)
+        .map((row, context) -> animal(row, bones.getOrDefault(row.getString("id"), List.of())))
+        .list();
+  }
+
+  private Query query(String sql, String id) {
+    Query query = handle.createQuery(sql);
+    return id.isEmpty() ? query : query.bind("id", id);
+  }
+
+  private Map<ShelfPlace, Optional<Double>> corrections(String id) {
+    Map<ShelfPlace, Optional<Double>> latest = new HashMap<>();
+    query("select * from shelf_correction where animal_id" + which + " order by number", id)
+        .map(
+            (row, context) ->
+                Map.entry(
+                    new ShelfPlace(
+                        row.getString("animal_id"), row.getInt("position"), row.getString("code")),
+                    number(row, "reading_value")))
+        .forEach(entry -> latest.put(entry.getKey(), entry.getValue()));
+    return latest;
   }
 
   private static Map<String, List<ShelfBone>> gather(
-      ResultSet row, Map<String, List<ShelfBone>> bones) throws SQLException {
+      ResultSet row,
+      Map<String, List<ShelfBone>> bones,
+      Map<ShelfPlace, Optional<Double>> corrections)
+      throws SQLException {
     boolean more = row.next();
     while (more) {
       String animal = row.getString("animal_id");
@@ -50,7 +99,10 @@ final class ShelfRowReader {
       do {
         String code = row.getString("code");
         if (code != null) {
-          values.put(new MeasurementCode(code), row.getDouble("reading_value"));
+          double first = row.getDouble("reading_value");
+          corrections
+              .getOrDefault(new ShelfPlace(animal, position, code), Optional.of(first))
+              .ifPresent(value -> values.put(new MeasurementCode(code), value));
         }
         more = row.next();
       } while (more

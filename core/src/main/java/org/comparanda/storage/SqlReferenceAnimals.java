@@ -1,6 +1,5 @@
 package org.comparanda.storage;
 
-import java.time.Clock;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.Set;
@@ -11,7 +10,7 @@ import org.comparanda.reference.Shelf;
 import org.jdbi.v3.core.Handle;
 
 /** The comparative animals in the collection's file. */
-record SqlReferenceAnimals(Database database, Clock clock, DayBookRows dayBook)
+record SqlReferenceAnimals(Database database, ShelfVersions versions, DayBookRows dayBook)
     implements ReferenceAnimals {
   private static final int ASK_EVERY = 1_000;
 
@@ -50,22 +49,9 @@ record SqlReferenceAnimals(Database database, Clock clock, DayBookRows dayBook)
     if (stored == 0 || !progress.goOn(stored)) {
       return 0;
     }
-    h.createUpdate(
-            "insert into shelf_change (version, at, animals, origin)"
-                + " values (:version, :at, :animals, :origin)")
-        .bind("version", version(h) + 1)
-        .bind("at", clock.instant().toString())
-        .bind("animals", stored)
-        .bind("origin", origin)
-        .execute();
     dayBook.wroteAll(h, Kept.ANIMAL, added, "");
-    dayBook.wrote(h, Kept.SHELF, version(h), stored + " animals from \"" + origin + "\"");
+    long version = versions.next(h, stored, origin);
+    dayBook.wrote(h, Kept.SHELF, version, stored + " animals from \"" + origin + "\"");
     return stored;
-  }
-
-  static long version(Handle h) {
-    return h.createQuery("select coalesce(max(version), 0) from shelf_change")
-        .mapTo(Long.class)
-        .one();
   }
 }

@@ -1,0 +1,184 @@
+package org.comparanda.storage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.comparanda.daybook.DayBookEntry;
+import org.comparanda.reference.Animal;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.register.AnimalCard;
+import org.comparanda.register.Change;
+import org.comparanda.register.ChangeNote;
+import org.comparanda.register.Changes;
+import org.comparanda.register.Merge;
+import org.comparanda.register.Register;
+import org.comparanda.register.Standing;
+import org.comparanda.statistics.Outcome;
+import org.jdbi.v3.core.Handle;
+
+/** The register in the collection's file; each change and its Day Book entry in one transaction. */
+record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBook)
+    implements Register {
+  @Override
+  public List<AnimalCard> all() {
+    return database.read(
+        h -> {
+          Map<String, RegisterRows.Row> known = RegisterRows.all(h);
+          return ShelfRowReader.everyAnimal(h).stream()
+              .map(a -> RegisterRows.card(a, Optional.ofNullable(known.get(a.id().value()))))
+              .toList();
+        });
+  }
+
+  @Override
+  public Optional<AnimalCard> card(AnimalId id) {
+    return database.read(h -> card(h, id));
+  }
+
+  private static Optional<AnimalCard> card(Handle h, AnimalId id) {
+    return ShelfRowReader.animal(h, id).map(a -> RegisterRows.card(a, RegisterRows.one(h, id)));
+  }
+
+  @Override
+  public Outcome<AnimalCard> add(AnimalCard card, ChangeNote note) {
+    return database.write(
+        h -> {
+          Optional<AnimalCard> there = card(h, card.id());
+          if (there.isPresent()) {
+            return Outcome.none(
+                "Catalogue number \"%s\" was given already. Nothing was stored."
+                    .formatted(card.id()),
+                "Give the animal a number of its own, or edit the one that is there.");
+          }
+          Animal bare = card.animal().withBones(List.of());
+          try (ShelfRowWriter rows = new ShelfRowWriter(h, origin(note))) {
+            rows.add(bare);
+          }
+          record(h, AnimalCard.of(bare), card, note, "added");
+          return Outcome.of(card);
+        });
+  }
+
+  @Override
+  public Outcome<List<Change>> change(AnimalCard before, AnimalCard after, ChangeNote note) {
+    return database.write(
+        h ->
+            same(h, before)
+                .then(
+                    now ->
+                        Outcome.of(
+                            now.equals(after)
+                                ? List.<Change>of()
+                                : record(h, now, after, note, "changed"))));
+  }
+
+  /** What stands there now, if it is what was looked at. */
+  private static Outcome<AnimalCard> same(Handle h, AnimalCard seen) {
+    Optional<AnimalCard> now = card(h, seen.id());
+    if (now.isEmpty()) {
+      return missing(seen.id());
+    }
+    return now.get().equals(seen)
+        ? Outcome.of(seen)
+        : Outcome.none(
+            seen.id() + " was changed meanwhile by somebody else. Nothing was stored.",
+            "Open it again and look at what it says now.");
+  }
+
+  private static <T> Outcome<T> missing(AnimalId id) {
+    return Outcome.none(
+        "There is no animal \"" + id + "\". Nothing was stored.", "Check the catalogue number.");
+  }
+
+  @Override
+  public Outcome<Merge> merge(AnimalId kept, AnimalId other, ChangeNote note) {
+    return database.write(
+        h -> {
+          Optional<AnimalCard> first = card(h, kept);
+          Optional<AnimalCard> second = card(h, other);
+          if (first.isEmpty() || second.isEmpty()) {
+            return missing(first.isEmpty() ? kept : other);
+          }
+          Outcome<Merge> merge = Merge.of(first.get(), second.get());
+          merge.value().ifPresent(m -> merge(h, m, first.get(), second.get(), note));
+          return merge;
+        });
+  }
+
+  private void merge(Handle h, Merge merge, AnimalCard kept, AnimalCard other, ChangeNote note) {
+    AnimalCard gone = other.withStanding(new Standing.MergedInto(kept.id()));
+    record(h, other, gone, note, "merged");
+    record(h, kept, merge.result(), note, "took in " + other.id());
+    List<String> bones =
+        h.createQuery("select id from tray_bone where animal_id = :other order by id")
+            .bind("other", other.id().value())
+            .mapTo(String.class)
+            .list();
+    h.createUpdate("update tray_bone set animal_id = :kept where animal_id = :other")
+        .bind("kept", kept.id().value())
+        .bind("other", other.id().value())
+        .execute();
+    String moved =
+        new Change("animal", other.id().value(), kept.id().value()).line() + "; " + note.why();
+    bones.forEach(bone -> by(note).wrote(h, Kept.BONE, bone, moved));
+  }
+
+  @Override
+  public Outcome<AnimalCard> retire(AnimalId id, ChangeNote note) {
+    return stand(id, new Standing.Retired(), note);
+  }
+
+  @Override
+  public Outcome<AnimalCard> bringBack(AnimalId id, ChangeNote note) {
+    return stand(id, new Standing.Kept(), note);
+  }
+
+  private Outcome<AnimalCard> stand(AnimalId id, Standing standing, ChangeNote note) {
+    return database.write(
+        h -> {
+          Optional<AnimalCard> now = card(h, id);
+          if (now.isEmpty()) {
+            return missing(id);
+          }
+          if (now.get().standing().mergedInto().isPresent()
+              || now.get().standing().equals(standing)) {
+            return Outcome.none(
+                id + " is " + Changes.words(now.get().standing()) + ". Nothing was changed.",
+                "Look at its card.");
+          }
+          AnimalCard after = now.get().withStanding(standing);
+          record(h, now.get(), after, note, "changed");
+          return Outcome.of(after);
+        });
+  }
+
+  @Override
+  public List<DayBookEntry> history(AnimalId id) {
+    return database.read(h -> DayBookRows.about(h, Kept.ANIMAL.subject(id)));
+  }
+
+  private List<Change> record(
+      Handle h, AnimalCard before, AnimalCard after, ChangeNote note, String verb) {
+    List<Change> changes = Changes.between(before, after);
+    SqlPeople.known(h, dayBook, note.who());
+    RegisterRows.write(h, after);
+    new ShelfRowEdit(h, origin(note)).edit(before.animal(), after.animal());
+    String what = verb + " " + after.id();
+    List<String> words = new ArrayList<>(List.of(verb));
+    changes.forEach(change -> words.add(change.line()));
+    words.add("why: " + note.why());
+    by(note).wrote(h, Kept.ANIMAL, after.id().value(), String.join("; ", words));
+    by(note).wrote(h, Kept.SHELF, versions.next(h, 1, what), what);
+    return changes;
+  }
+
+  /** The book, in which this stands as that person's. */
+  private DayBookRows by(ChangeNote note) {
+    return new DayBookRows(dayBook.bench(), dayBook.clock(), Optional.of(note.who()));
+  }
+
+  private static String origin(ChangeNote note) {
+    return "register, by " + note.who().value() + ": " + note.why();
+  }
+}
