@@ -94,6 +94,16 @@ class HouseRulesTest {
           .because("what goes in and out is read and written in one place");
 
   @ArchTest
+  static final ArchRule spreadsheetsInOnePlace =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("org.comparanda.exchange..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.dhatim..")
+          .because("a spreadsheet is only another way of writing a table");
+
+  @ArchTest
   static final ArchRule paperInOnePlace =
       noClasses()
           .that()

@@ -51,6 +51,27 @@ final class TableArguments {
   private @Nullable DecimalMark decimal;
 
   @Option(
+      names = "--leave",
+      split = ",",
+      paramLabel = "HEADER",
+      description = "Leave these columns aside.")
+  private List<String> aside = new ArrayList<>();
+
+  @Option(
+      names = "--sheet",
+      paramLabel = "NAME",
+      description = "The sheet of a spreadsheet (.xlsx), where several hold something.")
+  private @Nullable String sheet;
+
+  @Option(
+      names = "--shape",
+      paramLabel = "SHAPE",
+      description =
+          "wide (a column for each measurement) or long (a row for each reading), where the header"
+              + " doesn't tell.")
+  private TableOptions.Shape shape = TableOptions.Shape.BY_HEADER;
+
+  @Option(
       names = "--register",
       description = "Let the table bring taxa, elements and measurements that are not known yet.")
   private boolean register;
@@ -84,6 +105,10 @@ final class TableArguments {
     if (decimal != null) {
       options = options.withDecimal(decimal);
     }
+    if (sheet != null) {
+      options = options.withSheet(sheet);
+    }
+    options = options.withShape(shape).withAside(new LinkedHashSet<>(aside));
     return options
         .withUnknown(register ? TableOptions.Unknown.REGISTER : TableOptions.Unknown.REFUSE)
         .withUnitDoubt(asIs ? TableOptions.UnitDoubt.TAKE_AS_IS : TableOptions.UnitDoubt.REFUSE);

@@ -32,6 +32,7 @@ final class ColumnMatching {
   }
 
   private BodyColumns bodyColumns = BodyColumns.OF_THE_ANIMAL;
+  private TableOptions.Shape shape = TableOptions.Shape.WIDE;
 
   /** A header cut into its name and the unit in brackets behind it. */
   private record Header(int index, String whole, String name, Optional<String> unit) {}
@@ -54,6 +55,11 @@ final class ColumnMatching {
     return mapped;
   }
 
+  /** Wide or long: as told, otherwise long where the header has a measurement and a value. */
+  TableOptions.Shape shape() {
+    return shape;
+  }
+
   void match(List<String> headerRow) {
     List<Header> headers = new ArrayList<>();
     for (int i = 0; i < headerRow.size(); i++) {
@@ -73,7 +79,23 @@ final class ColumnMatching {
         headers.stream().noneMatch(h -> h.name().equalsIgnoreCase("element"))
             && !mapped.contains("element");
     bodyColumns = oneElement ? BodyColumns.PLAIN_WHERE_PICKED : BodyColumns.OF_THE_ANIMAL;
+    shape =
+        options.shape() != TableOptions.Shape.BY_HEADER
+            ? options.shape()
+            : isThere(headers, ReservedColumn.MEASUREMENT) && isThere(headers, ReservedColumn.VALUE)
+                ? TableOptions.Shape.LONG
+                : TableOptions.Shape.WIDE;
     headers.forEach(this::match);
+  }
+
+  private boolean isThere(List<Header> headers, ReservedColumn column) {
+    return mapped.contains(column.header())
+        || headers.stream()
+            .anyMatch(
+                h ->
+                    h.name().equalsIgnoreCase(column.header())
+                        && !options.only().contains(h.name())
+                        && !options.aside().contains(h.whole()));
   }
 
   private static Header cut(int index, String whole) {
@@ -94,6 +116,9 @@ final class ColumnMatching {
           HEADER_ROW,
           "column " + (header.index() + 1) + " has no name",
           "Give it one, or take the column out.");
+    } else if (options.aside().contains(header.whole())
+        || options.aside().contains(header.name())) {
+      notRead.add(header.whole());
     } else if (!roles.isEmpty()) {
       roles.forEach(role -> take(header, role));
     } else if (mapped.contains(header.name())) {
@@ -104,7 +129,10 @@ final class ColumnMatching {
   }
 
   private void take(Header header, String role) {
-    Optional<ReservedColumn> reserved = ReservedColumn.ofHeader(role);
+    Optional<ReservedColumn> reserved =
+        shape == TableOptions.Shape.LONG
+            ? ReservedColumn.ofLongHeader(role)
+            : ReservedColumn.ofHeader(role);
     ColumnSubject subject = ColumnSubject.of(role, known);
     boolean picked =
         options.only().contains(header.name())
@@ -122,12 +150,23 @@ final class ColumnMatching {
   }
 
   private void takeMeasurement(Header header, ColumnSubject subject, boolean picked) {
-    if ((!options.only().isEmpty() && !picked) || ofAnotherElement(subject)) {
+    if (shape == TableOptions.Shape.LONG) {
+      besideLong(header, subject);
+    } else if ((!options.only().isEmpty() && !picked) || ofAnotherElement(subject)) {
       notRead.add(header.whole());
     } else if (!isKnown(subject) && options.unknown() == TableOptions.Unknown.REFUSE) {
       unknown(header, subject);
     } else if (takes(header, subject.name())) {
       add(header, subject, lengthUnit(header, subject.code()));
+    }
+  }
+
+  /** In a long table no column is a measurement of its own. */
+  private void besideLong(Header header, ColumnSubject subject) {
+    if (!options.only().isEmpty() || options.unknown() == TableOptions.Unknown.REGISTER) {
+      notRead.add(header.whole());
+    } else {
+      unknown(header, subject);
     }
   }
 
@@ -195,7 +234,9 @@ final class ColumnMatching {
                 .orElse("")
             + "Correct the header, map it by --as NAME="
             + header.name()
-            + ", pick columns by --only, or let the table bring it by --register.");
+            + ", pick columns by --only, leave it aside by --leave "
+            + header.name()
+            + ", or let the table bring it by --register.");
   }
 
   private boolean takes(Header header, String role) {

@@ -1,7 +1,6 @@
 package org.comparanda.exchange.table;
 
 import java.io.IOException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -56,18 +55,18 @@ public final class CountTableReader {
   }
 
   private TableOutcome<CountTable> read() {
-    Separator separator = Separator.COMMA;
+    String layout = "";
     try {
-      separator = new TextCheck(path).separator(problems);
-      if (problems.isEmpty()) {
-        TableFile file = new TableFile(path, separator, ReadingProgress.unwatched());
+      Optional<RowSource> opened =
+          TableOpening.rows(path, options.sheet(), ReadingProgress.unwatched(), problems);
+      if (opened.isPresent()) {
+        RowSource file = opened.get();
+        layout = file.layout();
         header(file.header());
         if (problems.isEmpty()) {
           file.eachRow(problems, this::row);
         }
       }
-    } catch (NoSuchFileException missing) {
-      problems.file("there is no such file", "Check the name and the folder.");
     } catch (IOException unreadable) {
       problems.file(
           "the file can't be read (" + unreadable.getMessage() + ")",
@@ -77,14 +76,14 @@ public final class CountTableReader {
       problems.file("there is no row below the header", "Check that this is the right table.");
     }
     return problems.isEmpty()
-        ? new TableRead<>(content(separator), known.protocol(), facts(separator))
+        ? new TableRead<>(content(layout), known.protocol(), facts(layout))
         : new TableRefused<>(problems.report());
   }
 
-  private CountTable content(Separator separator) {
+  private CountTable content(String layout) {
     Map<ProtocolNumbers.Bone, PerSkeleton.Occurrence> numbers = new LinkedHashMap<>();
     told.forEach((bone, n) -> numbers.put(bone, new PerSkeleton.Occurrence(n, symmetry(bone))));
-    return new CountTable(rows, numbers, facts(separator));
+    return new CountTable(rows, numbers, facts(layout));
   }
 
   /** As the protocol has it; a registered element is sided when any of its bones was sided. */
@@ -101,16 +100,17 @@ public final class CountTableReader {
                     : Symmetry.AXIAL);
   }
 
-  private TableFacts facts(Separator separator) {
+  private TableFacts facts(String layout) {
     return new TableFacts(
         String.valueOf(path.getFileName()),
-        separator,
+        layout,
         DecimalMark.POINT,
         rows.size(),
         List.of(),
         List.of(),
         notRead,
-        mapped);
+        mapped,
+        List.of());
   }
 
   private void header(List<String> header) {
@@ -178,7 +178,7 @@ public final class CountTableReader {
     }
   }
 
-  private void row(long number, List<String> cells) {
+  private void row(long number, List<Cell> cells) {
     Optional<ElementKey> element = element(number, cells);
     Optional<TaxonName> taxon = taxon(number, cells);
     int count = whole(number, "count", cells).orElse(1);
@@ -207,7 +207,7 @@ public final class CountTableReader {
     }
   }
 
-  private Optional<ElementKey> element(long row, List<String> cells) {
+  private Optional<ElementKey> element(long row, List<Cell> cells) {
     String cell = text("element", cells);
     if (cell.isEmpty() && options.element().isPresent()) {
       return options.element();
@@ -223,7 +223,7 @@ public final class CountTableReader {
     return options.element().map(element::equals).orElse(true);
   }
 
-  private Optional<TaxonName> taxon(long row, List<String> cells) {
+  private Optional<TaxonName> taxon(long row, List<Cell> cells) {
     return name(row, "taxon", text("taxon", cells), known.taxonNames()).map(TaxonName::new);
   }
 
@@ -245,7 +245,7 @@ public final class CountTableReader {
     return Optional.of(cell);
   }
 
-  private Optional<Integer> whole(long row, String column, List<String> cells) {
+  private Optional<Integer> whole(long row, String column, List<Cell> cells) {
     String cell = text(column, cells);
     if (cell.isEmpty()) {
       return Optional.empty();
@@ -262,9 +262,8 @@ public final class CountTableReader {
     return Optional.empty();
   }
 
-  private String text(String column, List<String> cells) {
+  private String text(String column, List<Cell> cells) {
     Integer index = where.get(column);
-    String cell = index == null ? "" : cells.get(index);
-    return NumberText.missing(cell) ? "" : cell;
+    return index == null ? "" : cells.get(index).orEmpty();
   }
 }

@@ -26,18 +26,21 @@ final class DecimalScan {
     numbers = new long[columns.size()];
   }
 
-  void row(long number, List<String> cells) {
+  void row(long number, List<Cell> cells) {
     for (int i = 0; i < columns.size(); i++) {
-      String cell = cells.get(columns.get(i).index());
-      if (!NumberText.missing(cell)) {
+      Cell cell = cells.get(columns.get(i).index());
+      if (!cell.missing()) {
         values[i]++;
         look(number, i, cell);
       }
     }
   }
 
-  private void look(long row, int column, String cell) {
-    if (COMMA.matcher(cell).matches()) {
+  private void look(long row, int column, Cell held) {
+    String cell = held.text();
+    if (held.kind() != Cell.Kind.TEXT) {
+      numbers[column] += held.kind() == Cell.Kind.NUMBER ? 1 : 0;
+    } else if (COMMA.matcher(cell).matches()) {
       numbers[column]++;
       if (commas++ == 0) {
         firstRow = row;

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
@@ -26,9 +27,10 @@ public final class PriorTable {
     Map<TaxonName, Double> weights = new TreeMap<>();
     Set<String> sources = new LinkedHashSet<>();
     try {
-      TableFile file =
-          new TableFile(path, new TextCheck(path).separator(problems), ReadingProgress.unwatched());
-      if (problems.isEmpty()) {
+      Optional<RowSource> opened =
+          TableOpening.rows(path, Optional.empty(), ReadingProgress.unwatched(), problems);
+      if (opened.isPresent()) {
+        RowSource file = opened.get();
         List<String> header = file.header();
         int taxon = header.indexOf("taxon");
         int prior = header.indexOf("prior");
@@ -39,9 +41,9 @@ public final class PriorTable {
           file.eachRow(
               problems,
               (row, cells) -> {
-                take(row, cells.get(taxon), cells.get(prior), weights, problems);
-                if (source >= 0 && !cells.get(source).isBlank()) {
-                  sources.add(cells.get(source).strip());
+                take(row, cells.get(taxon).text(), cells.get(prior).text(), weights, problems);
+                if (source >= 0 && !cells.get(source).text().isBlank()) {
+                  sources.add(cells.get(source).text());
                 }
               });
         }

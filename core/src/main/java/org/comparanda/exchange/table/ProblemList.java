@@ -1,7 +1,9 @@
 package org.comparanda.exchange.table;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.comparanda.measurement.LengthUnit;
 
@@ -9,6 +11,7 @@ import org.comparanda.measurement.LengthUnit;
 final class ProblemList {
   private final String file;
   private final List<TableProblem> listed = new ArrayList<>();
+  private final Map<String, String> letters = new HashMap<>();
   private long count;
 
   ProblemList(String file) {
@@ -18,8 +21,17 @@ final class ProblemList {
   void add(TableProblem problem) {
     count++;
     if (listed.size() < ProblemReport.LISTED) {
-      listed.add(problem);
+      listed.add(problem.row().isEmpty() ? problem : problem.in(cellOf(problem)));
     }
+  }
+
+  /** From now on problems name the cell too: the letters of each column of a spreadsheet. */
+  void letters(Map<String, String> ofHeaders) {
+    letters.putAll(ofHeaders);
+  }
+
+  private Optional<String> cellOf(TableProblem problem) {
+    return problem.column().map(letters::get).map(l -> l + problem.row().orElseThrow());
   }
 
   void file(String message, String remedy) {
@@ -31,6 +43,7 @@ final class ProblemList {
         new TableProblem(
             file,
             Optional.of(row),
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             message,
@@ -45,6 +58,7 @@ final class ProblemList {
             Optional.of(row),
             Optional.of(column),
             Optional.empty(),
+            Optional.empty(),
             message,
             remedy,
             Optional.empty()));
@@ -57,9 +71,25 @@ final class ProblemList {
             Optional.of(1L),
             Optional.of(column.header()),
             Optional.empty(),
+            Optional.empty(),
             message,
             remedy,
             Optional.of(new TableProblem.Answer.SayUnit(column.code().orElseThrow(), looksLike))));
+  }
+
+  void askForSheet(String message, String remedy, List<String> sheets) {
+    add(
+        new TableProblem(
+            file,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            message,
+            remedy,
+            sheets.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new TableProblem.Answer.SaySheet(sheets))));
   }
 
   /** A name that is not known, in a cell or a header, and that the table may bring. */
@@ -69,6 +99,7 @@ final class ProblemList {
             file,
             Optional.of(row),
             Optional.of(column),
+            Optional.empty(),
             value,
             message,
             remedy,
@@ -81,6 +112,7 @@ final class ProblemList {
             file,
             Optional.of(row),
             Optional.of(column),
+            Optional.empty(),
             Optional.of(value),
             message,
             remedy,

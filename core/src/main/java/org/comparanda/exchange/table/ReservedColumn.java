@@ -21,7 +21,10 @@ public enum ReservedColumn {
   FUSION_PROXIMAL,
   FUSION_DISTAL,
   BODY_LENGTH,
-  BODY_MASS;
+  BODY_MASS,
+  MEASUREMENT,
+  VALUE,
+  UNIT;
 
   /** The header. */
   public String header() {
@@ -30,14 +33,28 @@ public enum ReservedColumn {
 
   /** Whether its cells are numbers. */
   boolean numeric() {
-    return this == BODY_LENGTH || this == BODY_MASS;
+    return this == BODY_LENGTH || this == BODY_MASS || this == VALUE;
   }
 
+  /** Whether it has its meaning only where each row is one reading. */
+  boolean ofLongTables() {
+    return this == MEASUREMENT || this == VALUE || this == UNIT;
+  }
+
+  /** Of a wide table. */
   static Optional<ReservedColumn> ofHeader(String header) {
+    return ofLongHeader(header).filter(c -> !c.ofLongTables());
+  }
+
+  /** Of a table in which each row is one reading. */
+  static Optional<ReservedColumn> ofLongHeader(String header) {
     return Arrays.stream(values()).filter(c -> c.header().equalsIgnoreCase(header)).findFirst();
   }
 
   static List<String> headers() {
-    return Arrays.stream(values()).map(ReservedColumn::header).toList();
+    return Arrays.stream(values())
+        .filter(c -> !c.ofLongTables())
+        .map(ReservedColumn::header)
+        .toList();
   }
 }

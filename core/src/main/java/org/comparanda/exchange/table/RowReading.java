@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -16,6 +18,7 @@ import org.comparanda.bone.Fusion;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.bone.Symmetry;
+import org.comparanda.measurement.LengthUnit;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.taxon.TaxonName;
 
@@ -23,11 +26,12 @@ import org.comparanda.taxon.TaxonName;
 final class RowReading {
   private final TableOptions options;
   private final KnownWords known;
-  private final DecimalMark decimal;
+  private final NumberCells numbers;
   private final Map<ReservedColumn, TableColumn> reserved = new EnumMap<>(ReservedColumn.class);
   private final List<TableColumn> measured;
   private final Map<ElementKey, List<TableColumn>> named = new LinkedHashMap<>();
   private final String file;
+  private final Set<TableColumn> longColumns = new LinkedHashSet<>();
 
   RowReading(
       String file,
@@ -38,7 +42,7 @@ final class RowReading {
     this.file = file;
     this.options = options;
     this.known = known;
-    this.decimal = decimal;
+    numbers = new NumberCells(decimal);
     columns.forEach(c -> c.reserved().ifPresent(r -> reserved.put(r, c)));
     measured = columns.stream().filter(c -> c.code().isPresent() && c.element().isEmpty()).toList();
     for (TableColumn column : columns) {
@@ -59,7 +63,11 @@ final class RowReading {
    * The bones of the row: one, or one for each element that its headers name; none when it is one
    * of another element than the picked one.
    */
-  List<BoneRow> read(long row, List<String> cells, ProblemList problems, ValueWatcher watcher) {
+  List<BoneRow> read(long row, List<Cell> cells, ProblemList problems, ValueWatcher watcher) {
+    texts(row, cells, problems);
+    if (has(ReservedColumn.MEASUREMENT)) {
+      return reading(row, cells, problems, watcher);
+    }
     Map<ElementKey, List<TableColumn>> columns = new LinkedHashMap<>();
     element(row, cells, problems).ifPresent(e -> columns.put(e, new ArrayList<>(measured)));
     named.forEach((e, of) -> columns.computeIfAbsent(e, n -> new ArrayList<>()).addAll(of));
@@ -81,6 +89,92 @@ final class RowReading {
     return bones.isEmpty() ? List.of(bone) : bones;
   }
 
+  /** One reading of one bone, of a long table. */
+  private List<BoneRow> reading(
+      long row, List<Cell> cells, ProblemList problems, ValueWatcher watcher) {
+    TableColumn measurement = Objects.requireNonNull(reserved.get(ReservedColumn.MEASUREMENT));
+    TableColumn value = Objects.requireNonNull(reserved.get(ReservedColumn.VALUE));
+    String name = text(cells, ReservedColumn.MEASUREMENT);
+    boolean valued = !cells.get(value.index()).missing();
+    Optional<ColumnSubject> subject =
+        name.isEmpty() ? Optional.empty() : Optional.of(ColumnSubject.of(name, known));
+    Optional<ElementKey> element =
+        text(cells, ReservedColumn.ELEMENT).isEmpty()
+            ? subject.flatMap(ColumnSubject::element).or(() -> element(row, cells, problems))
+            : element(row, cells, problems);
+    if (name.isEmpty() && valued) {
+      problems.column(
+          row, measurement.header(), "it is not said what was measured", "Fill the cell.");
+    }
+    if (element.isEmpty() || (!name.isEmpty() && !picked(name))) {
+      return List.of();
+    }
+    Map<MeasurementCode, Double> values = new HashMap<>();
+    if (valued && subject.isPresent()) {
+      MeasurementCode code = subject.get().code();
+      TableColumn read =
+          new TableColumn(
+              value.index(),
+              "value of " + code,
+              Optional.empty(),
+              Optional.empty(),
+              Optional.of(code),
+              longUnit(row, code, cells, problems));
+      OptionalDouble number = numbers.read(row, value, cells, problems);
+      if (number.isPresent() && mayHave(row, element.get(), code, measurement, cells, problems)) {
+        if (number.getAsDouble() <= 0 && isAboveZero(element.get(), code)) {
+          NumberCells.notAboveZero(row, value, cells, problems);
+        } else {
+          longColumns.add(read);
+          watcher.saw(element.get(), read, number.getAsDouble());
+          values.put(code, number.getAsDouble() * read.unit().factor());
+        }
+      }
+    }
+    return List.of(bone(row, cells, element.get(), values, problems));
+  }
+
+  private boolean picked(String name) {
+    return options.only().isEmpty()
+        || options.only().stream()
+            .anyMatch(o -> ColumnSubject.of(o, known).meets(ColumnSubject.of(name, known)));
+  }
+
+  private ColumnUnit longUnit(
+      long row, MeasurementCode code, List<Cell> cells, ProblemList problems) {
+    LengthUnit told = options.units().get(code.value());
+    if (told != null) {
+      return ColumnUnit.of(told, ColumnUnit.SaidBy.PERSON);
+    }
+    String symbol = text(cells, ReservedColumn.UNIT);
+    if (!symbol.isEmpty()) {
+      Optional<LengthUnit> unit = LengthUnit.ofSymbol(symbol);
+      if (unit.isEmpty()) {
+        problems.cell(
+            row, header(ReservedColumn.UNIT), symbol, "not a unit", "Write mm, cm, m or in.");
+      }
+      return ColumnUnit.of(unit.orElse(LengthUnit.MILLIMETRE), ColumnUnit.SaidBy.HEADER);
+    }
+    return options
+        .unit()
+        .map(u -> ColumnUnit.of(u, ColumnUnit.SaidBy.PERSON))
+        .orElseGet(
+            () ->
+                known.protocolHas(code)
+                    ? ColumnUnit.of(LengthUnit.MILLIMETRE, ColumnUnit.SaidBy.NOBODY)
+                    : ColumnUnit.none());
+  }
+
+  /** How many numbers stood in cells of text, in words; nothing where none did. */
+  Optional<String> readFromText() {
+    return numbers.readFromText();
+  }
+
+  /** What a long table held, each measurement and unit as if it had a column of its own. */
+  List<TableColumn> longColumns() {
+    return List.copyOf(longColumns);
+  }
+
   /** The side as written; without one, what the element is. */
   private Side side(BoneRow bone, ElementKey element) {
     return bone.side() == Side.NOT_KNOWN || bone.side() == Side.AXIAL
@@ -94,7 +188,7 @@ final class RowReading {
 
   private BoneRow bone(
       long row,
-      List<String> cells,
+      List<Cell> cells,
       ElementKey element,
       Map<MeasurementCode, Double> values,
       ProblemList problems) {
@@ -129,12 +223,16 @@ final class RowReading {
         values);
   }
 
-  private Optional<ElementKey> element(long row, List<String> cells, ProblemList problems) {
+  private Optional<ElementKey> element(long row, List<Cell> cells, ProblemList problems) {
     String cell = text(cells, ReservedColumn.ELEMENT);
     if (cell.isEmpty()) {
       return options
           .element()
-          .or(() -> measured.isEmpty() ? Optional.empty() : unnamed(row, problems));
+          .or(
+              () ->
+                  measured.isEmpty() && !has(ReservedColumn.MEASUREMENT)
+                      ? Optional.empty()
+                      : unnamed(row, problems));
     }
     ElementKey element = new ElementKey(cell);
     if (options.element().isPresent() && !options.element().get().equals(element)) {
@@ -161,7 +259,7 @@ final class RowReading {
     return Optional.of(ElementKey.UNNAMED);
   }
 
-  private Optional<TaxonName> taxon(long row, List<String> cells, ProblemList problems) {
+  private Optional<TaxonName> taxon(long row, List<Cell> cells, ProblemList problems) {
     String cell = text(cells, ReservedColumn.TAXON);
     if (cell.isEmpty()) {
       return Optional.empty();
@@ -192,22 +290,22 @@ final class RowReading {
             + "Correct the name, or let the table bring it by --register.");
   }
 
-  private Fusion fusion(long row, List<String> cells, BoneWords words, ReservedColumn column) {
+  private Fusion fusion(long row, List<Cell> cells, BoneWords words, ReservedColumn column) {
     return words.fusion(row, header(column), text(cells, column)).orElse(Fusion.CANT_SEE);
   }
 
   private Optional<Double> body(
-      long row, List<String> cells, ReservedColumn which, ProblemList problems) {
+      long row, List<Cell> cells, ReservedColumn which, ProblemList problems) {
     TableColumn column = reserved.get(which);
-    if (column == null || NumberText.missing(cells.get(column.index()))) {
+    if (column == null || cells.get(column.index()).missing()) {
       return Optional.empty();
     }
-    OptionalDouble value = number(row, column, cells, problems);
+    OptionalDouble value = numbers.read(row, column, cells, problems);
     if (value.isEmpty()) {
       return Optional.empty();
     }
     if (value.getAsDouble() <= 0) {
-      notAboveZero(row, column, cells, problems);
+      NumberCells.notAboveZero(row, column, cells, problems);
       return Optional.empty();
     }
     return Optional.of(value.getAsDouble() * column.unit().factor());
@@ -215,20 +313,20 @@ final class RowReading {
 
   private Map<MeasurementCode, Double> values(
       long row,
-      List<String> cells,
+      List<Cell> cells,
       ElementKey element,
       List<TableColumn> columns,
       ProblemList problems,
       ValueWatcher watcher) {
     Map<MeasurementCode, Double> values = new HashMap<>();
     for (TableColumn column : columns) {
-      if (!NumberText.missing(cells.get(column.index()))) {
+      if (!cells.get(column.index()).missing()) {
         MeasurementCode code = column.code().orElseThrow();
-        OptionalDouble number = number(row, column, cells, problems);
+        OptionalDouble number = numbers.read(row, column, cells, problems);
         if (number.isPresent() && mayHave(row, element, code, column, cells, problems)) {
           double value = number.getAsDouble();
           if (value <= 0 && isAboveZero(element, code)) {
-            notAboveZero(row, column, cells, problems);
+            NumberCells.notAboveZero(row, column, cells, problems);
           } else {
             watcher.saw(element, column, value);
             values.put(code, value * column.unit().factor());
@@ -248,7 +346,7 @@ final class RowReading {
       ElementKey element,
       MeasurementCode code,
       TableColumn column,
-      List<String> cells,
+      List<Cell> cells,
       ProblemList problems) {
     if (known.knows(element, code)) {
       return true;
@@ -261,7 +359,7 @@ final class RowReading {
     problems.unknownName(
         row,
         column.header(),
-        Optional.of(cells.get(column.index())),
+        Optional.of(cells.get(column.index()).text()),
         code + " isn't measured on the element " + element,
         NearestName.to(code.value(), known.codeNames(element))
                 .map(n -> "The nearest is " + n + ". ")
@@ -270,38 +368,30 @@ final class RowReading {
     return false;
   }
 
-  private OptionalDouble number(
-      long row, TableColumn column, List<String> cells, ProblemList problems) {
-    String cell = cells.get(column.index());
-    OptionalDouble value = NumberText.read(cell, decimal);
-    if (value.isEmpty()) {
-      problems.cell(
-          row,
-          column.header(),
-          cell,
-          "not a number",
-          "Correct the cell, or leave it empty if it was not measured. (The decimal mark of this"
-              + " file is the "
-              + decimal.word()
-              + ".)");
+  /** Text columns: a date is one that a spreadsheet made of something else. */
+  private void texts(long row, List<Cell> cells, ProblemList problems) {
+    for (TableColumn column : reserved.values()) {
+      Cell cell = cells.get(column.index());
+      boolean text = !column.numeric();
+      if (text && cell.kind() == Cell.Kind.FAULT) {
+        NumberCells.fault(row, column, cell, problems);
+      } else if (text
+          && cell.kind() == Cell.Kind.DATE
+          && !column.reserved().equals(Optional.of(ReservedColumn.REMARKS))) {
+        problems.cell(
+            row,
+            column.header(),
+            cell.text(),
+            "a date, where text is expected",
+            "The spreadsheet made a date of what was typed: type it again in a cell of the format"
+                + " Text.");
+      }
     }
-    return value;
   }
 
-  private static void notAboveZero(
-      long row, TableColumn column, List<String> cells, ProblemList problems) {
-    problems.cell(
-        row,
-        column.header(),
-        cells.get(column.index()),
-        "a measurement is above zero",
-        "Correct the cell, or leave it empty if it was not measured.");
-  }
-
-  private String text(List<String> cells, ReservedColumn column) {
+  private String text(List<Cell> cells, ReservedColumn column) {
     TableColumn where = reserved.get(column);
-    String cell = where == null ? "" : cells.get(where.index());
-    return NumberText.missing(cell) ? "" : cell;
+    return where == null ? "" : cells.get(where.index()).orEmpty();
   }
 
   private String header(ReservedColumn column) {

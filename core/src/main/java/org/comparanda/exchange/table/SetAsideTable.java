@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.suggestion.SetAside;
 import org.comparanda.taxon.TaxonName;
@@ -19,9 +20,10 @@ public final class SetAsideTable {
     ProblemList problems = new ProblemList(String.valueOf(path.getFileName()));
     List<SetAside> all = new ArrayList<>();
     try {
-      TableFile file =
-          new TableFile(path, new TextCheck(path).separator(problems), ReadingProgress.unwatched());
-      if (problems.isEmpty()) {
+      Optional<RowSource> opened =
+          TableOpening.rows(path, Optional.empty(), ReadingProgress.unwatched(), problems);
+      if (opened.isPresent()) {
+        RowSource file = opened.get();
         int taxon = file.header().indexOf("taxon");
         int reason = file.header().indexOf("reason");
         if (taxon < 0 || reason < 0) {
@@ -29,7 +31,8 @@ public final class SetAsideTable {
         } else {
           file.eachRow(
               problems,
-              (row, cells) -> take(row, cells.get(taxon), cells.get(reason), all, problems));
+              (row, cells) ->
+                  take(row, cells.get(taxon).text(), cells.get(reason).text(), all, problems));
         }
       }
     } catch (IOException unreadable) {

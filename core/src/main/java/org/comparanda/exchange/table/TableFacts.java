@@ -9,28 +9,31 @@ import org.comparanda.measurement.MeasurementCode;
  * How a table was read, for the person to check.
  *
  * @param file name of the file
- * @param separator found in the header row
+ * @param layout how its cells are parted, or the sheet that was read
  * @param decimal found in the numbers
  * @param rows bones read
  * @param measurements read, in the order of the table
  * @param units what each was taken to be in, in words, in the same order
  * @param notRead headers of the columns left aside
  * @param mapped the columns for which another header was named and found
+ * @param notes what a person should know of how single cells were read
  */
 public record TableFacts(
     String file,
-    Separator separator,
+    String layout,
     DecimalMark decimal,
     long rows,
     List<MeasurementCode> measurements,
     List<String> units,
     List<String> notRead,
-    Set<String> mapped) {
+    Set<String> mapped,
+    List<String> notes) {
   public TableFacts {
     measurements = List.copyOf(measurements);
     units = List.copyOf(units);
     notRead = List.copyOf(notRead);
     mapped = Set.copyOf(mapped);
+    notes = List.copyOf(notes);
   }
 
   /** One line: what was found and what was left aside. */
@@ -46,12 +49,13 @@ public record TableFacts(
         + rows
         + (rows == 1 ? " row" : " rows")
         + "; "
-        + separator.word()
-        + " between columns, decimal "
+        + layout
+        + ", decimal "
         + decimal.word()
         + "; read "
         + read
         + "."
-        + (aside.isEmpty() ? "" : aside + ".");
+        + (aside.isEmpty() ? "" : aside + ".")
+        + notes.stream().map(n -> " " + n).collect(Collectors.joining());
   }
 }

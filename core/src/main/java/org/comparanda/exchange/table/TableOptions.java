@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.LengthUnit;
 
@@ -14,10 +15,13 @@ import org.comparanda.measurement.LengthUnit;
  * @param as header to read for a column: {@code taxon} → {@code species}; one that the table lacks
  *     is ignored
  * @param only the measurement columns to read; empty means all
+ * @param aside headers of columns that are left aside, whatever they are
  * @param element element of the whole table, or the rows to pick
  * @param unit unit of all lengths that state none
  * @param units unit of single columns, whatever their header says
  * @param decimal decimal mark, when it can't be told from the numbers
+ * @param sheet the sheet of a workbook; without it the only one that holds something
+ * @param shape how readings are laid out
  * @param unknown what to do with names that the protocol lacks
  * @param unitDoubt what to do with a column that looks like another unit
  * @param numbers which numbers are measurements
@@ -26,10 +30,13 @@ import org.comparanda.measurement.LengthUnit;
 public record TableOptions(
     Map<String, String> as,
     List<String> only,
+    Set<String> aside,
     Optional<ElementKey> element,
     Optional<LengthUnit> unit,
     Map<String, LengthUnit> units,
     Optional<DecimalMark> decimal,
+    Optional<String> sheet,
+    Shape shape,
     Unknown unknown,
     UnitDoubt unitDoubt,
     Numbers numbers,
@@ -37,6 +44,7 @@ public record TableOptions(
   public TableOptions {
     as = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(as));
     only = List.copyOf(only);
+    aside = Set.copyOf(aside);
     units = Map.copyOf(units);
   }
 
@@ -58,6 +66,13 @@ public record TableOptions(
     ANY_SIGN
   }
 
+  /** A column for each measurement, or a row for each reading. */
+  public enum Shape {
+    BY_HEADER,
+    WIDE,
+    LONG
+  }
+
   /** Whether every animal of a shelf needs a taxon. */
   public enum Taxa {
     NEEDED,
@@ -69,10 +84,13 @@ public record TableOptions(
     return new TableOptions(
         Map.of(),
         List.of(),
+        Set.of(),
         Optional.empty(),
         Optional.empty(),
         Map.of(),
         Optional.empty(),
+        Optional.empty(),
+        Shape.BY_HEADER,
         Unknown.REFUSE,
         UnitDoubt.REFUSE,
         Numbers.ABOVE_ZERO,
@@ -81,22 +99,54 @@ public record TableOptions(
 
   public TableOptions withAs(Map<String, String> other) {
     return new TableOptions(
-        other, only, element, unit, units, decimal, unknown, unitDoubt, numbers, taxa);
+        other, only, aside, element, unit, units, decimal, sheet, shape, unknown, unitDoubt,
+        numbers, taxa);
   }
 
   public TableOptions withOnly(List<String> other) {
     return new TableOptions(
-        as, other, element, unit, units, decimal, unknown, unitDoubt, numbers, taxa);
+        as, other, aside, element, unit, units, decimal, sheet, shape, unknown, unitDoubt, numbers,
+        taxa);
+  }
+
+  public TableOptions withAside(Set<String> other) {
+    return new TableOptions(
+        as, only, other, element, unit, units, decimal, sheet, shape, unknown, unitDoubt, numbers,
+        taxa);
   }
 
   public TableOptions withElement(ElementKey other) {
     return new TableOptions(
-        as, only, Optional.of(other), unit, units, decimal, unknown, unitDoubt, numbers, taxa);
+        as,
+        only,
+        aside,
+        Optional.of(other),
+        unit,
+        units,
+        decimal,
+        sheet,
+        shape,
+        unknown,
+        unitDoubt,
+        numbers,
+        taxa);
   }
 
   public TableOptions withUnit(LengthUnit other) {
     return new TableOptions(
-        as, only, element, Optional.of(other), units, decimal, unknown, unitDoubt, numbers, taxa);
+        as,
+        only,
+        aside,
+        element,
+        Optional.of(other),
+        units,
+        decimal,
+        sheet,
+        shape,
+        unknown,
+        unitDoubt,
+        numbers,
+        taxa);
   }
 
   /** The unit of one column more. */
@@ -104,30 +154,71 @@ public record TableOptions(
     Map<String, LengthUnit> more = new HashMap<>(units);
     more.put(column, other);
     return new TableOptions(
-        as, only, element, unit, more, decimal, unknown, unitDoubt, numbers, taxa);
+        as, only, aside, element, unit, more, decimal, sheet, shape, unknown, unitDoubt, numbers,
+        taxa);
   }
 
   public TableOptions withDecimal(DecimalMark other) {
     return new TableOptions(
-        as, only, element, unit, units, Optional.of(other), unknown, unitDoubt, numbers, taxa);
+        as,
+        only,
+        aside,
+        element,
+        unit,
+        units,
+        Optional.of(other),
+        sheet,
+        shape,
+        unknown,
+        unitDoubt,
+        numbers,
+        taxa);
+  }
+
+  public TableOptions withSheet(String other) {
+    return new TableOptions(
+        as,
+        only,
+        aside,
+        element,
+        unit,
+        units,
+        decimal,
+        Optional.of(other),
+        shape,
+        unknown,
+        unitDoubt,
+        numbers,
+        taxa);
+  }
+
+  public TableOptions withShape(Shape other) {
+    return new TableOptions(
+        as, only, aside, element, unit, units, decimal, sheet, other, unknown, unitDoubt, numbers,
+        taxa);
   }
 
   public TableOptions withUnknown(Unknown other) {
     return new TableOptions(
-        as, only, element, unit, units, decimal, other, unitDoubt, numbers, taxa);
+        as, only, aside, element, unit, units, decimal, sheet, shape, other, unitDoubt, numbers,
+        taxa);
   }
 
   public TableOptions withUnitDoubt(UnitDoubt other) {
-    return new TableOptions(as, only, element, unit, units, decimal, unknown, other, numbers, taxa);
+    return new TableOptions(
+        as, only, aside, element, unit, units, decimal, sheet, shape, unknown, other, numbers,
+        taxa);
   }
 
   public TableOptions withNumbers(Numbers other) {
     return new TableOptions(
-        as, only, element, unit, units, decimal, unknown, unitDoubt, other, taxa);
+        as, only, aside, element, unit, units, decimal, sheet, shape, unknown, unitDoubt, other,
+        taxa);
   }
 
   public TableOptions withTaxa(Taxa other) {
     return new TableOptions(
-        as, only, element, unit, units, decimal, unknown, unitDoubt, numbers, other);
+        as, only, aside, element, unit, units, decimal, sheet, shape, unknown, unitDoubt, numbers,
+        other);
   }
 }

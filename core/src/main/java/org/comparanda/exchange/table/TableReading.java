@@ -1,7 +1,6 @@
 package org.comparanda.exchange.table;
 
 import java.io.IOException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,11 +27,15 @@ final class TableReading {
   private final ReadingProgress progress;
   private final ProblemList problems;
 
-  private Separator separator = Separator.COMMA;
+  private String layout = "";
+  private TableOptions.Shape shape = TableOptions.Shape.WIDE;
+  private List<TableColumn> longColumns = List.of();
+  private Optional<RowSource> source = Optional.empty();
   private DecimalMark decimal = DecimalMark.POINT;
   private List<TableColumn> columns = List.of();
   private List<String> notRead = List.of();
   private Set<String> mapped = Set.of();
+  private final List<String> notes = new ArrayList<>();
   private long rows;
   private long values;
 
@@ -87,12 +90,10 @@ final class TableReading {
 
   private void checked(Use use, Consumer<BoneRow> taker) {
     try {
-      separator = new TextCheck(path).separator(problems);
+      source = TableOpening.rows(path, options.sheet(), progress, problems);
       if (problems.isEmpty() && header(use) && decimalMark(use)) {
         everyRow(taker);
       }
-    } catch (NoSuchFileException missing) {
-      problems.file("there is no such file", "Check the name and the folder.");
     } catch (IOException unreadable) {
       problems.file(
           "the file can't be read (" + unreadable.getMessage() + ")",
@@ -106,8 +107,13 @@ final class TableReading {
     BONES_IN_HAND
   }
 
+  private RowSource rowsOfTable() {
+    return source.orElseThrow();
+  }
+
   private boolean header(Use use) throws IOException {
-    List<String> header = new TableFile(path, separator, progress).header();
+    layout = rowsOfTable().layout();
+    List<String> header = rowsOfTable().header();
     if (header.isEmpty()) {
       problems.file(
           "there is no header row that can be read", "Save the table again, with a header row.");
@@ -130,12 +136,16 @@ final class TableReading {
             });
     ColumnMatching matching = new ColumnMatching(options, known, problems);
     matching.match(header);
-    if (use == Use.SHELF) {
+    shape = matching.shape();
+    if (use == Use.SHELF && shape == TableOptions.Shape.WIDE) {
       matching.needPicked(header);
     }
     columns = matching.columns();
     notRead = matching.notRead();
     mapped = matching.mapped();
+    if (shape == TableOptions.Shape.LONG) {
+      return has(ReservedColumn.MEASUREMENT) && has(ReservedColumn.VALUE);
+    }
     if (columns.stream().noneMatch(c -> c.code().isPresent())) {
       problems.file(
           "no column holds a measurement",
@@ -146,11 +156,25 @@ final class TableReading {
     return true;
   }
 
+  /** What a long table can't do without. */
+  private boolean has(ReservedColumn column) {
+    boolean there = columns.stream().anyMatch(c -> c.reserved().equals(Optional.of(column)));
+    if (!there) {
+      problems.column(
+          1,
+          column.header(),
+          "a long table, one reading a row, needs this column",
+          "Add it, or map it by --as " + column.header() + "=HEADER.");
+    }
+    return there;
+  }
+
   private boolean decimalMark(Use use) throws IOException {
     DecimalScan scan = new DecimalScan(columns.stream().filter(TableColumn::numeric).toList());
     ProblemList first = new ProblemList(file);
     long[] count = {0};
-    new TableFile(path, separator, progress.unsaid())
+    rowsOfTable()
+        .watchedBy(progress.unsaid())
         .eachRow(
             first,
             (row, cells) -> {
@@ -193,11 +217,13 @@ final class TableReading {
 
   private void everyRow(Consumer<BoneRow> taker) throws IOException {
     UnitDoubts units = new UnitDoubts();
+    LongBones together = new LongBones();
     RowReading reading = new RowReading(file, options, known, decimal, columns);
-    new TableFile(path, separator, progress)
+    rowsOfTable()
         .eachRow(
             problems,
             (number, cells) -> {
+              List<LongBones.Sighting> seen = new ArrayList<>();
               List<BoneRow> read =
                   reading.read(
                       number,
@@ -206,19 +232,37 @@ final class TableReading {
                       (element, column, value) ->
                           known
                               .range(element, column.code().orElseThrow())
-                              .ifPresent(r -> units.saw(column, value, r)));
-              units.endOfRow(read.stream().findFirst());
-              rows += read.isEmpty() ? 0 : 1;
-              read.forEach(
-                  row -> {
-                    values += row.values().size();
-                    taker.accept(row);
-                  });
+                              .ifPresent(r -> seen.add(new LongBones.Sighting(column, value, r))));
+              if (shape == TableOptions.Shape.LONG) {
+                read.forEach(row -> together.add(row, seen, problems));
+              } else {
+                take(read, seen, units, taker);
+              }
             });
+    together.forEach((bone, seen) -> take(List.of(bone), seen, units, taker));
+    longColumns = reading.longColumns();
+    if (layout.startsWith("sheet")) {
+      reading.readFromText().ifPresent(notes::add);
+    }
     somethingRead();
     if (options.unitDoubt() != TableOptions.UnitDoubt.TAKE_AS_IS) {
       units.report(problems);
     }
+  }
+
+  private void take(
+      List<BoneRow> read,
+      List<LongBones.Sighting> seen,
+      UnitDoubts units,
+      Consumer<BoneRow> taker) {
+    seen.forEach(s -> units.saw(s.column(), s.value(), s.range()));
+    units.endOfRow(read.stream().findFirst());
+    rows += read.isEmpty() ? 0 : 1;
+    read.forEach(
+        row -> {
+          values += row.values().size();
+          taker.accept(row);
+        });
   }
 
   private void somethingRead() {
@@ -239,15 +283,24 @@ final class TableReading {
 
   void eachBone(Consumer<BoneInHand> taker) {
     ProblemList now = new ProblemList(file);
+    LongBones together = new LongBones();
     RowReading reading = new RowReading(file, options, known, decimal, columns);
     try {
-      new TableFile(path, separator, progress)
+      rowsOfTable()
           .eachRow(
               now,
               (number, cells) ->
                   reading
                       .read(number, cells, now, (element, column, value) -> {})
-                      .forEach(row -> taker.accept(bone(row))));
+                      .forEach(
+                          row -> {
+                            if (shape == TableOptions.Shape.LONG) {
+                              together.add(row, List.of(), now);
+                            } else {
+                              taker.accept(bone(row));
+                            }
+                          }));
+      together.forEach((row, seen) -> taker.accept(bone(row)));
     } catch (IOException unreadable) {
       throw new java.io.UncheckedIOException(
           file + " can't be read any more (" + unreadable.getMessage() + ").", unreadable);
@@ -271,15 +324,19 @@ final class TableReading {
   }
 
   private TableFacts facts() {
-    List<TableColumn> measured = columns.stream().filter(c -> c.code().isPresent()).toList();
+    List<TableColumn> measured =
+        shape == TableOptions.Shape.LONG
+            ? longColumns
+            : columns.stream().filter(c -> c.code().isPresent()).toList();
     return new TableFacts(
         file,
-        separator,
+        layout,
         decimal,
         rows,
         measured.stream().map(c -> new MeasurementCode(c.measured())).toList(),
         measured.stream().map(c -> c.unit().words()).toList(),
         notRead,
-        mapped);
+        mapped,
+        notes);
   }
 }

@@ -85,7 +85,7 @@ class TableReaderTest {
                   throw new AssertionError(report.lines().toString());
                 });
     assertAll(
-        () -> assertEquals(Separator.SEMICOLON, read.facts().separator()),
+        () -> assertEquals("semicolon between columns", read.facts().layout()),
         () -> assertEquals(DecimalMark.COMMA, read.facts().decimal()),
         () -> assertEquals(2, read.facts().rows()),
         () ->

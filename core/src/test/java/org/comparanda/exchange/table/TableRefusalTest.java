@@ -124,7 +124,7 @@ class TableRefusalTest {
         () ->
             assertTrue(
                 files
-                    .refused(PLAIN, files.file(new byte[] {'P', 'K', 3, 4, 0, 0, 1}))
+                    .refused(PLAIN, files.file(new byte[] {'G', 'I', 'F', 0, 0, 1}))
                     .problems()
                     .get(0)
                     .message()

@@ -10,10 +10,9 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.CancellationException;
 
 /** The rows of one CSV file, streamed; blank lines are passed over but counted. */
-final class TableFile {
+final class CsvRows implements RowSource {
   private static final int LONGEST_CELL = 1 << 16;
   private static final long TELL_EVERY = 1 << 20;
 
@@ -21,19 +20,24 @@ final class TableFile {
   private final Separator separator;
   private final ReadingProgress progress;
 
-  TableFile(Path path, Separator separator, ReadingProgress progress) {
+  CsvRows(Path path, Separator separator, ReadingProgress progress) {
     this.path = path;
     this.separator = separator;
     this.progress = progress;
   }
 
-  /** Receives each row below the header, cells stripped of blanks around them. */
-  interface RowVisitor {
-    void row(long number, List<String> cells);
+  @Override
+  public String layout() {
+    return separator.word() + " between columns";
   }
 
-  /** The header row, or none when the file holds only blank lines. */
-  List<String> header() throws IOException {
+  @Override
+  public RowSource watchedBy(ReadingProgress other) {
+    return new CsvRows(path, separator, other);
+  }
+
+  @Override
+  public List<String> header() throws IOException {
     try (CsvReader<CsvRecord> rows = open(Files.newInputStream(path))) {
       for (CsvRecord row : rows) {
         if (!blank(row)) {
@@ -46,8 +50,8 @@ final class TableFile {
     }
   }
 
-  /** Visits all rows; a row that is no CSV, or longer or shorter than the header, is a problem. */
-  void eachRow(ProblemList problems, RowVisitor visitor) throws IOException {
+  @Override
+  public void eachRow(ProblemList problems, RowVisitor visitor) throws IOException {
     long row = 0;
     int columns = -1;
     try (CsvReader<CsvRecord> rows = open(watched())) {
@@ -62,7 +66,7 @@ final class TableFile {
         } else if (cells.getFieldCount() != columns) {
           problems.row(row, lengthDiffers(cells, columns), lengthRemedy(cells, columns));
         } else {
-          visitor.row(row, cells.getFields().stream().map(String::strip).toList());
+          visitor.row(row, cells.getFields().stream().map(Cell::typed).toList());
         }
       }
     } catch (CsvParseException broken) {
@@ -75,10 +79,7 @@ final class TableFile {
 
   /** Asked between rows: within a row the CSV reader would take it for a broken one. */
   private void goOnOrStop() {
-    if (progress.cancelled()) {
-      throw new CancellationException(
-          path.getFileName() + " was not read to its end: stopped. Nothing of it was stored.");
-    }
+    RowSource.goOnOrStop(progress, path);
   }
 
   private static String lengthDiffers(CsvRecord cells, int columns) {
