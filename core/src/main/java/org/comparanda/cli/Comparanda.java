@@ -75,6 +75,13 @@ public final class Comparanda {
         new CommandLine(new DayBookCommand())
             .addSubcommand(new DayBookVerify(terminal))
             .addSubcommand(new DayBookShow(terminal)));
+    line.addSubcommand(
+        new CommandLine(new CardsCommand())
+            .addSubcommand(new CardsAdd(terminal))
+            .addSubcommand(new CardsShapes(terminal))
+            .addSubcommand(new CardsList(terminal))
+            .addSubcommand(new CardsAccept(terminal))
+            .addSubcommand(new CardsRefuse(terminal)));
     line.addSubcommand(new SlipsCommand(terminal));
     line.addSubcommand(new BackupCommand(terminal));
     line.addSubcommand(new RestoreCommand(terminal));

@@ -18,6 +18,7 @@ import org.comparanda.daybook.Verdict;
 import org.comparanda.measurement.People;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.measurement.ReadingLog;
+import org.comparanda.oldcards.OldCards;
 import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.register.Register;
 import org.comparanda.tray.Associations;
@@ -202,6 +203,11 @@ public final class Collection implements AutoCloseable {
   /** Findings of the integrity list that were accepted with a reason. */
   public AcceptedFindings acceptedFindings() {
     return new SqlAcceptedFindings(database, dayBook);
+  }
+
+  /** Lines of legacy lists, kept as found. */
+  public OldCards oldCards() {
+    return new SqlOldCards(database, dayBook);
   }
 
   /** The calipers of the room. */

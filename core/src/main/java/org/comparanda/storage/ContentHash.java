@@ -31,6 +31,8 @@ final class ContentHash {
           "caliper_card order by name",
           "day_book order by bench, number",
           "accepted_finding order by number",
+          "old_card order by number",
+          "old_card_decision order by number",
           "number_rule order by tray_id",
           "number_given order by series, number",
           "association_bone order by bone_id",

@@ -45,6 +45,8 @@ record Kept(String word, String table, String key, Set<String> apart, List<Part>
   static final Kept NUMBER = plain("number", "number_given", "bone_id");
   static final Kept ASSOCIATION = plain("association of", "association_bone", "bone_id");
   static final Kept REFIT = plain("refit", "refit", "bone_id");
+  static final Kept OLD_CARD = plain("old card", "old_card", "number");
+  static final Kept CARD_DECISION = plain("card decision", "old_card_decision", "number");
 
   /** Everything that the book keeps. A new table goes here or among those left out. */
   static final List<Kept> ALL =
@@ -68,7 +70,9 @@ record Kept(String word, String table, String key, Set<String> apart, List<Part>
           NUMBER_RULE,
           NUMBER,
           ASSOCIATION,
-          REFIT);
+          REFIT,
+          OLD_CARD,
+          CARD_DECISION);
 
   /** Tables that the book does not keep, each with the reason. */
   static final Map<String, String> LEFT_OUT =

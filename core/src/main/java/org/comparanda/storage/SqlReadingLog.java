@@ -19,7 +19,7 @@ import org.jdbi.v3.core.statement.StatementContext;
 record SqlReadingLog(Database database, DayBookRows dayBook) implements ReadingLog {
   @Override
   public List<Reading> append(List<Reading> readings) {
-    return database.write(h -> readings.stream().map(r -> append(h, r)).toList());
+    return database.write(h -> readings.stream().map(r -> append(h, dayBook, r)).toList());
   }
 
   @Override
@@ -32,7 +32,7 @@ record SqlReadingLog(Database database, DayBookRows dayBook) implements ReadingL
                 .list());
   }
 
-  private Reading append(Handle h, Reading reading) {
+  static Reading append(Handle h, DayBookRows dayBook, Reading reading) {
     SqlPeople.known(h, dayBook, reading.person());
     long id = h.createQuery("select coalesce(max(id), 0) + 1 from reading").mapTo(Long.class).one();
     h.createUpdate(

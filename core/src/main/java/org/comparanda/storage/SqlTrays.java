@@ -36,25 +36,29 @@ record SqlTrays(Database database, DayBookRows dayBook) implements Trays {
   public void save(Tray tray) {
     database.write(
         h -> {
-          h.createUpdate(
-                  "insert into tray (id, position, lot, name, age, provenance, hazards, state)"
-                      + " values (:id, (select coalesce(max(position), 0) + 1 from tray), :lot,"
-                      + " :name, :age, :provenance, :hazards, :state)"
-                      + " on conflict (id) do update set lot = excluded.lot,"
-                      + " name = excluded.name, age = excluded.age,"
-                      + " provenance = excluded.provenance, hazards = excluded.hazards,"
-                      + " state = excluded.state")
-              .bind("id", tray.id().value())
-              .bind("lot", tray.lot())
-              .bind("name", tray.name())
-              .bind("age", tray.age().name())
-              .bind("provenance", tray.provenance())
-              .bind("hazards", tray.hazards())
-              .bind("state", tray.state().name())
-              .execute();
-          dayBook.wrote(h, Kept.TRAY, tray.id().value(), "");
+          save(h, dayBook, tray);
           return tray;
         });
+  }
+
+  static void save(Handle h, DayBookRows dayBook, Tray tray) {
+    h.createUpdate(
+            "insert into tray (id, position, lot, name, age, provenance, hazards, state)"
+                + " values (:id, (select coalesce(max(position), 0) + 1 from tray), :lot,"
+                + " :name, :age, :provenance, :hazards, :state)"
+                + " on conflict (id) do update set lot = excluded.lot,"
+                + " name = excluded.name, age = excluded.age,"
+                + " provenance = excluded.provenance, hazards = excluded.hazards,"
+                + " state = excluded.state")
+        .bind("id", tray.id().value())
+        .bind("lot", tray.lot())
+        .bind("name", tray.name())
+        .bind("age", tray.age().name())
+        .bind("provenance", tray.provenance())
+        .bind("hazards", tray.hazards())
+        .bind("state", tray.state().name())
+        .execute();
+    dayBook.wrote(h, Kept.TRAY, tray.id().value(), "");
   }
 
   @Override
@@ -115,29 +119,28 @@ record SqlTrays(Database database, DayBookRows dayBook) implements Trays {
 
   @Override
   public Call record(Call call) {
-    return database.write(
-        h -> {
-          SqlPeople.known(h, dayBook, call.person());
-          long id =
-              h.createQuery("select coalesce(max(id), 0) + 1 from bone_call")
-                  .mapTo(Long.class)
-                  .one();
-          h.createUpdate(
-                  "insert into bone_call (id, bone_id, taxon, qualifier, person_id, at, basis,"
-                      + " saw_suggestion) values (:id, :bone, :taxon, :qualifier, :person, :at,"
-                      + " :basis, :saw)")
-              .bind("id", id)
-              .bind("bone", call.bone().value())
-              .bind("taxon", call.taxon().value())
-              .bind("qualifier", call.qualifier().name())
-              .bind("person", call.person().value())
-              .bind("at", call.at().toString())
-              .bind("basis", call.basis())
-              .bind("saw", call.sawSuggestion() ? 1 : 0)
-              .execute();
-          dayBook.wrote(h, Kept.CALL, id, "");
-          return call.withId(id);
-        });
+    return database.write(h -> record(h, dayBook, call));
+  }
+
+  static Call record(Handle h, DayBookRows dayBook, Call call) {
+    SqlPeople.known(h, dayBook, call.person());
+    long id =
+        h.createQuery("select coalesce(max(id), 0) + 1 from bone_call").mapTo(Long.class).one();
+    h.createUpdate(
+            "insert into bone_call (id, bone_id, taxon, qualifier, person_id, at, basis,"
+                + " saw_suggestion) values (:id, :bone, :taxon, :qualifier, :person, :at,"
+                + " :basis, :saw)")
+        .bind("id", id)
+        .bind("bone", call.bone().value())
+        .bind("taxon", call.taxon().value())
+        .bind("qualifier", call.qualifier().name())
+        .bind("person", call.person().value())
+        .bind("at", call.at().toString())
+        .bind("basis", call.basis())
+        .bind("saw", call.sawSuggestion() ? 1 : 0)
+        .execute();
+    dayBook.wrote(h, Kept.CALL, id, "");
+    return call.withId(id);
   }
 
   @Override

@@ -29,6 +29,12 @@ final class TextCheck {
 
   /** The separator of the header row; problems are added where the file can't be read. */
   Separator separator(ProblemList problems) throws IOException {
+    plain(problems);
+    return problems.isEmpty() ? openQuoteChecked(problems) : Separator.COMMA;
+  }
+
+  /** Whether it is text at all; a problem is added where it is not. */
+  void plain(ProblemList problems) throws IOException {
     if (Files.isDirectory(path)) {
       problems.file("is a folder", "Name the table itself.");
     } else if (Files.size(path) == 0) {
@@ -44,11 +50,8 @@ final class TextCheck {
             broken.getAsLong(),
             "the text is not UTF-8",
             "Save the table with the encoding UTF-8 and import it again.");
-      } else {
-        return openQuoteChecked(problems);
       }
     }
-    return Separator.COMMA;
   }
 
   private boolean zeroByte() throws IOException {

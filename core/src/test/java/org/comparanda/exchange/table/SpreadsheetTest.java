@@ -47,8 +47,7 @@ class SpreadsheetTest {
         () -> assertEquals(140.1, first.bones().get(0).values().get(TableFixture.GL)),
         () -> assertEquals(29.5, first.bones().get(0).values().get(TableFixture.BD)),
         // 0.1 + 0.2 + 132 in doubles, 132.3 as Python prints it
-        () ->
-            assertEquals(132.3, second.bones().get(0).values().get(TableFixture.GL)));
+        () -> assertEquals(132.3, second.bones().get(0).values().get(TableFixture.GL)));
   }
 
   /**
