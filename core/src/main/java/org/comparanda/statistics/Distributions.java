@@ -103,13 +103,7 @@ public final class Distributions {
 
   /** Chance that F with df1 and df2 degrees of freedom is at least f. */
   public static double fUpperTail(double f, double df1, double df2) {
-    requirePositive("degrees of freedom", df1);
-    requirePositive("degrees of freedom", df2);
-    if (f <= 0) {
-      return 1;
-    }
-    double logOdds = Math.log(df2) - Math.log(df1) - Math.log(f);
-    return new IncompleteBeta(0.5 * df2, 0.5 * df1).lower(logOdds);
+    return new FTail(df1, df2).of(f);
   }
 
   /** The f below which F with df1 and df2 degrees of freedom falls with chance p. */

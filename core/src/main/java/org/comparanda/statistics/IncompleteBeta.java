@@ -10,10 +10,24 @@ import org.apache.commons.math3.util.ContinuedFraction;
  * such as 1e-20 and their quantiles come out right. Continued fraction: Abramowitz and Stegun 1964,
  * 26.5.8.
  */
-record IncompleteBeta(double a, double b) {
+final class IncompleteBeta {
   private static final double WIDEST = 744;
   private static final double PRECISION = 1e-15;
   private static final int TERMS = 100_000;
+
+  private final double a;
+  private final double b;
+  private final double logBeta;
+
+  IncompleteBeta(double a, double b) {
+    this(a, b, Beta.logBeta(a, b));
+  }
+
+  private IncompleteBeta(double a, double b, double logBeta) {
+    this.a = a;
+    this.b = b;
+    this.logBeta = logBeta;
+  }
 
   /** I(a, b), from its own tail wherever that is the small one. */
   double lower(double logOdds) {
@@ -39,12 +53,12 @@ record IncompleteBeta(double a, double b) {
   }
 
   private IncompleteBeta swapped() {
-    return new IncompleteBeta(b, a);
+    return new IncompleteBeta(b, a, logBeta);
   }
 
   /** ln of x^a (1 − x)^b / B(a, b): the density on the scale of the log odds. */
   private double logDensity(double w) {
-    return -a * logOnePlusExp(-w) - b * logOnePlusExp(w) - Beta.logBeta(a, b);
+    return -a * logOnePlusExp(-w) - b * logOnePlusExp(w) - logBeta;
   }
 
   /** ln(1 + e^w): minus the log of 1 − x; for −w, minus the log of x. */

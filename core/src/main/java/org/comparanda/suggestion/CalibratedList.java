@@ -6,7 +6,6 @@ import java.util.function.Function;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.Proportion;
-import org.comparanda.statistics.discriminant.Conformal;
 import org.comparanda.statistics.discriminant.ConformalRank;
 import org.comparanda.taxon.TaxonName;
 
@@ -86,8 +85,7 @@ record CalibratedList(List<TaxonName> taxa, String label) {
   }
 
   private static Outcome<List<ConformalRank>> ranks(Sample sample, int unit, BoneRow bone) {
-    return Conformal.of(sample.rows(Sample.Offer.ANIMAL).withoutUnit(unit))
-        .ranks(sample.numbers(bone));
+    return sample.conformal(unit).ranks(sample.numbers(bone));
   }
 
   private static List<TaxonName> on(Sample sample, List<ConformalRank> ranks, double level) {

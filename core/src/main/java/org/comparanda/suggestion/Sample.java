@@ -2,9 +2,14 @@ package org.comparanda.suggestion;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.AnimalId;
+import org.comparanda.statistics.discriminant.Conformal;
 import org.comparanda.statistics.discriminant.GroupMoments;
 import org.comparanda.statistics.discriminant.GroupedRows;
 import org.comparanda.statistics.discriminant.SidePairs;
@@ -27,7 +32,9 @@ final class Sample {
   private final GroupedRows oneSideRows;
   private final UnitMoments moments;
   private final UnitMoments oneSideMoments;
-  private final MethodChoice choice;
+  private final Once<MethodChoice> choice;
+  private final Once<Conformal> conformal;
+  private final Map<TaxonName, Set<Integer>> unitsByTaxon;
 
   /** What a bone in hand is compared as. */
   enum Offer {
@@ -52,10 +59,20 @@ final class Sample {
     this.moments = UnitMoments.of(rows);
     this.oneSideMoments = UnitMoments.of(oneSideRows);
     this.choice =
-        rules
-            .houseChoice(element.element())
-            .map(method -> MethodChoice.ofHouse(rows, taxa, method))
-            .orElseGet(() -> MethodChoice.of(rows, taxa, rules.method()));
+        new Once<>(
+            () ->
+                rules
+                    .houseChoice(element.element())
+                    .map(method -> MethodChoice.ofHouse(rows, taxa, method))
+                    .orElseGet(() -> MethodChoice.of(rows, taxa, rules.method())));
+    this.conformal = new Once<>(() -> Conformal.of(rows));
+    this.unitsByTaxon =
+        IntStream.range(0, rows.rows())
+            .boxed()
+            .collect(
+                Collectors.groupingBy(
+                    row -> taxa.get(rows.group(row)),
+                    Collectors.mapping(rows::unit, Collectors.toSet())));
   }
 
   /** The sample of a set that is not empty. */
@@ -118,7 +135,7 @@ final class Sample {
 
   /** The method that this sample is compared by, the same whichever animal is out. */
   MethodChoice choice() {
-    return choice;
+    return choice.get();
   }
 
   /** How many numbers are compared: p. */
@@ -133,6 +150,11 @@ final class Sample {
   /** The moments without a unit; all of them for {@link #STRANGER}. */
   GroupMoments momentsWithout(int unit, Offer offer) {
     return (offer == Offer.ONE_SIDE ? oneSideMoments : moments).without(unit);
+  }
+
+  /** The conformal ranks among these animals without a unit. */
+  Conformal conformal(int unit) {
+    return unit == STRANGER ? conformal.get() : Conformal.of(rows.withoutUnit(unit));
   }
 
   /** The number of an animal, {@link #STRANGER} for one that has no row of this element. */
@@ -151,13 +173,8 @@ final class Sample {
 
   /** Whether an animal other than this one is of the taxon. */
   boolean hasOthers(int unit, TaxonName taxon) {
-    int group = taxa.indexOf(taxon);
-    for (int row = 0; row < rows.rows(); row++) {
-      if (rows.group(row) == group && rows.unit(row) != unit) {
-        return true;
-      }
-    }
-    return false;
+    Set<Integer> units = unitsByTaxon.getOrDefault(taxon, Set.of());
+    return units.size() > (units.contains(unit) ? 1 : 0);
   }
 
   /** The animals of the sample but one, in catalogue order. */

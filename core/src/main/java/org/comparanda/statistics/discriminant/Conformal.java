@@ -1,7 +1,7 @@
 package org.comparanda.statistics.discriminant;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.comparanda.statistics.Cholesky;
 import org.comparanda.statistics.Outcome;
 
@@ -16,81 +16,95 @@ public final class Conformal {
   /** Distances that differ by less than this part are alike: the same row reckoned twice. */
   private static final double ALIKE = 1e-9;
 
-  private final GroupedRows rows;
   private final GroupMoments moments;
+  private final int[] groups;
+  private final Outcome<Whitened> whitened;
+
+  /** Rows about their own means, in coordinates where A is 1. */
+  private record Whitened(Cholesky scatter, List<double[]> residuals) {}
 
   private Conformal(GroupedRows rows) {
-    this.rows = rows;
     this.moments = GroupMoments.of(rows);
+    this.groups = IntStream.range(0, rows.rows()).map(rows::group).toArray();
+    this.whitened =
+        moments
+            .pooledCovariance()
+            .then(w -> Cholesky.of(moments.scatter()))
+            .then(a -> Outcome.of(new Whitened(a, residuals(rows, a))));
   }
 
+  /** For any number of new rows; needs n − k ≥ p without them. */
   public static Conformal of(GroupedRows rows) {
     return new Conformal(rows);
   }
 
+  private List<double[]> residuals(GroupedRows rows, Cholesky scatter) {
+    return IntStream.range(0, rows.rows())
+        .mapToObj(
+            i -> scatter.whiten(Vectors.minus(rows.row(i), moments.meanOrZeros(rows.group(i)))))
+        .toList();
+  }
+
   /** The rank of a new row in each group that has rows, in the order of the groups. */
   public Outcome<List<ConformalRank>> ranks(double... row) {
-    double[] x = Vectors.checked(rows.columns(), row);
-    Outcome<List<ConformalRank>> all = Outcome.of(new ArrayList<>());
-    for (int g = 0; g < rows.groups(); g++) {
-      if (moments.count(g) > 0) {
-        int group = g;
-        all =
-            all.then(
-                soFar ->
-                    rank(group, x)
-                        .then(
-                            rank -> {
-                              soFar.add(rank);
-                              return Outcome.of(soFar);
-                            }));
-      }
-    }
-    return all.then(list -> Outcome.of(List.copyOf(list)));
+    double[] x = Vectors.checked(moments.columns(), row);
+    return whitened.then(
+        w ->
+            Outcome.of(
+                IntStream.range(0, moments.groups())
+                    .filter(g -> moments.count(g) > 0)
+                    .mapToObj(g -> rank(g, w, x))
+                    .toList()));
   }
 
-  private Outcome<ConformalRank> rank(int group, double[] x) {
+  /**
+   * With v = x − mean and c = n / (n + 1) the scatter becomes A + c v vᵀ, and its inverse A⁻¹ − c
+   * A⁻¹ v vᵀ A⁻¹ / (1 + c vᵀ A⁻¹ v) (Sherman and Morrison 1950); the group's own rows move by −v /
+   * (n + 1), the new one lies at c v. The common factor n − k + 1 does not change ranks.
+   */
+  private ConformalRank rank(int group, Whitened whitened, double[] x) {
     int n = moments.count(group);
-    double[] shift = Vectors.minus(x, moments.mean(group));
-    double[][] means = new double[rows.groups()][];
-    int[] counts = new int[rows.groups()];
-    for (int g = 0; g < means.length; g++) {
-      counts[g] = moments.count(g) + (g == group ? 1 : 0);
-      means[g] =
-          g == group ? Vectors.plus(moments.mean(g), 1.0 / (n + 1), shift) : moments.meanOrZeros(g);
-    }
-    GroupMoments with =
-        new GroupMoments(
-            counts,
-            means,
-            moments.scatter().plusProduct((double) n / (n + 1), shift),
-            0,
-            moments.sideSpread());
-    return with.pooledCovariance()
-        .then(Cholesky::of)
-        .then(spread -> Outcome.of(rank(group, x, with, spread)));
-  }
-
-  private ConformalRank rank(int group, double[] x, GroupMoments with, Cholesky spread) {
-    double own = spread.squaredDistance(Vectors.minus(x, with.mean(group)));
-    double scaled = scaled(own, with.count(group));
+    double[] v = whitened.scatter().whiten(Vectors.minus(x, moments.mean(group)));
+    double c = (double) n / (n + 1);
+    double length = dot(v, v);
+    double pull = c / (1 + c * length);
+    double own = c * c * length / (1 + c * length);
+    double scaled = scaled(own, n + 1);
     int asFarInGroup = 1;
     int asFarInAll = 1;
     int comparable = 1;
-    for (int i = 0; i < rows.rows(); i++) {
-      int g = rows.group(i);
-      double squared = spread.squaredDistance(Vectors.minus(rows.row(i), with.mean(g)));
-      asFarInGroup += g == group && squared >= own * (1 - ALIKE) ? 1 : 0;
-      if (with.count(g) > 1) {
+    for (int i = 0; i < groups.length; i++) {
+      boolean member = groups[i] == group;
+      double squared = squared(whitened.residuals().get(i), v, pull, member ? -1.0 / (n + 1) : 0);
+      int size = moments.count(groups[i]) + (member ? 1 : 0);
+      asFarInGroup += member && squared >= own * (1 - ALIKE) ? 1 : 0;
+      if (size > 1) {
         comparable++;
-        asFarInAll += scaled(squared, with.count(g)) >= scaled * (1 - ALIKE) ? 1 : 0;
+        asFarInAll += scaled(squared, size) >= scaled * (1 - ALIKE) ? 1 : 0;
       }
     }
     return new ConformalRank(
-        group,
-        moments.count(group),
-        (double) asFarInGroup / with.count(group),
-        (double) asFarInAll / comparable);
+        group, n, (double) asFarInGroup / (n + 1), (double) asFarInAll / comparable);
+  }
+
+  /** (z + move · v)ᵀ (1 − pull v vᵀ) (z + move · v). */
+  private static double squared(double[] z, double[] v, double pull, double move) {
+    double square = 0;
+    double along = 0;
+    for (int j = 0; j < v.length; j++) {
+      double at = z[j] + move * v[j];
+      square += at * at;
+      along += at * v[j];
+    }
+    return square - pull * along * along;
+  }
+
+  private static double dot(double[] a, double[] b) {
+    double sum = 0;
+    for (int j = 0; j < a.length; j++) {
+      sum += a[j] * b[j];
+    }
+    return sum;
   }
 
   private static double scaled(double squared, double rowsOfGroup) {

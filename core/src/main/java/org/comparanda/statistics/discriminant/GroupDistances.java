@@ -3,7 +3,7 @@ package org.comparanda.statistics.discriminant;
 import java.util.ArrayList;
 import java.util.List;
 import org.comparanda.statistics.Cholesky;
-import org.comparanda.statistics.Distributions;
+import org.comparanda.statistics.FTail;
 import org.comparanda.statistics.Outcome;
 
 /**
@@ -17,10 +17,12 @@ import org.comparanda.statistics.Outcome;
 public final class GroupDistances {
   private final GroupMoments moments;
   private final MeanDistances means;
+  private final FTail tail;
 
   private GroupDistances(MeanDistances means) {
     this.moments = means.moments();
     this.means = means;
+    this.tail = new FTail(moments.columns(), moments.degreesOfFreedom() - moments.columns() + 1.0);
   }
 
   /** Not estimable where n − k &lt; p or measurements repeat one another. */
@@ -68,7 +70,7 @@ public final class GroupDistances {
     double p = moments.columns();
     double df = moments.degreesOfFreedom();
     double f = squared * n * (df - p + 1) / ((n + 1) * p * df);
-    return Distributions.fUpperTail(f, p, df - p + 1);
+    return tail.of(f);
   }
 
   /** The part of each measurement in D² from the group, in the order of the columns. */

@@ -1,6 +1,8 @@
 package org.comparanda.statistics.discriminant;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.comparanda.statistics.Outcome;
@@ -16,7 +18,7 @@ import org.comparanda.statistics.SymmetricMatrix;
  * Stat. 27:986–1005.
  */
 public final class NextBest {
-  private static final int POINTS = 41;
+  private static final GaussIntegrator HERMITE = new GaussIntegratorFactory().hermite(41);
 
   private NextBest() {}
 
@@ -54,29 +56,42 @@ public final class NextBest {
   private static double drop(GroupMoments moments, Filling line, Shares now, double[] x) {
     int last = x.length;
     double deviation = Math.sqrt(line.leftOver().get(last, last));
-    Priors present = new Priors("present shares", now.values());
-    double[] centres = new double[now.values().size()];
+    int[] inPlay = IntStream.range(0, now.values().size()).filter(g -> now.of(g) > 0).toArray();
+    double[] shares = IntStream.of(inPlay).mapToDouble(now::of).toArray();
+    double[] logs = DoubleStream.of(shares).map(Math::log).toArray();
+    double[] centres = new double[inPlay.length];
     for (int g = 0; g < centres.length; g++) {
-      centres[g] = line.fill(moments.meanOrZeros(g), x)[last] / deviation;
+      centres[g] = line.fill(moments.meanOrZeros(inPlay[g]), x)[last] / deviation;
     }
-    GaussIntegrator hermite = new GaussIntegratorFactory().hermite(POINTS);
     double after = 0;
     for (int g = 0; g < centres.length; g++) {
-      if (now.of(g) > 0) {
-        double centre = centres[g];
-        double expected =
-            hermite.integrate(t -> after(present, centres, centre + Math.sqrt(2) * t).entropy());
-        after += now.of(g) * expected / Math.sqrt(Math.PI);
-      }
+      double centre = centres[g];
+      double expected =
+          HERMITE.integrate(t -> entropyAfter(logs, centres, centre + Math.sqrt(2) * t));
+      after += shares[g] * expected / Math.sqrt(Math.PI);
     }
     return now.entropy() - after;
   }
 
-  private static Shares after(Priors present, double[] centres, double value) {
-    double[] logDensities = new double[centres.length];
-    for (int g = 0; g < centres.length; g++) {
-      logDensities[g] = -0.5 * (value - centres[g]) * (value - centres[g]);
+  /**
+   * Entropy of the shares once the measurement has a value: with weights e^w, ln Σ e^w less the
+   * mean of w.
+   */
+  private static double entropyAfter(double[] logShares, double[] centres, double value) {
+    double[] w = new double[centres.length];
+    double largest = Double.NEGATIVE_INFINITY;
+    for (int g = 0; g < w.length; g++) {
+      double away = value - centres[g];
+      w[g] = logShares[g] - 0.5 * away * away;
+      largest = Math.max(largest, w[g]);
     }
-    return Shares.of(present, logDensities);
+    double sum = 0;
+    double weighted = 0;
+    for (double each : w) {
+      double weight = Math.exp(each - largest);
+      sum += weight;
+      weighted += weight * (each - largest);
+    }
+    return Math.log(sum) - weighted / sum;
   }
 }

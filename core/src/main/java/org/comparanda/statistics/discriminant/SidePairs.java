@@ -2,8 +2,10 @@ package org.comparanda.statistics.discriminant;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.comparanda.statistics.SymmetricMatrix;
 
 /**
@@ -20,6 +22,8 @@ public final class SidePairs {
 
   private final int columns;
   private final List<Pair> pairs;
+  private final SymmetricMatrix products;
+  private final Map<Integer, List<Pair>> byUnit;
 
   private static final class Pair {
     private final int unit;
@@ -34,6 +38,12 @@ public final class SidePairs {
   private SidePairs(int columns, List<Pair> pairs) {
     this.columns = columns;
     this.pairs = List.copyOf(pairs);
+    this.products = products(columns, pairs);
+    this.byUnit = pairs.stream().collect(Collectors.groupingBy(p -> p.unit));
+  }
+
+  private static SymmetricMatrix products(int columns, List<Pair> pairs) {
+    return SymmetricMatrix.sumOfProducts(columns, pairs.stream().map(p -> p.difference).toList());
   }
 
   public static Builder builder(int columns) {
@@ -76,9 +86,24 @@ public final class SidePairs {
 
   /** W_side; zero without pairs. */
   public SymmetricMatrix spread() {
-    SymmetricMatrix sum =
-        SymmetricMatrix.sumOfProducts(columns, pairs.stream().map(p -> p.difference).toList());
-    return pairs.isEmpty() ? sum : sum.times(0.5 / count());
+    return spread(products, count());
+  }
+
+  /** Number of pairs of other units. */
+  int countWithout(int unit) {
+    return count() - byUnit.getOrDefault(unit, List.of()).size();
+  }
+
+  /** W_side of the pairs of other units. */
+  SymmetricMatrix spreadWithout(int unit) {
+    List<Pair> own = byUnit.getOrDefault(unit, List.of());
+    return own.isEmpty()
+        ? spread()
+        : spread(products.plus(products(columns, own).times(-1)), countWithout(unit));
+  }
+
+  private static SymmetricMatrix spread(SymmetricMatrix products, int count) {
+    return count == 0 ? SymmetricMatrix.zero(products.size()) : products.times(0.5 / count);
   }
 
   public SidePairs forColumns(int... chosen) {

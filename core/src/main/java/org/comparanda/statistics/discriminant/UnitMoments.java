@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.comparanda.statistics.SymmetricMatrix;
 
 /**
@@ -41,35 +42,39 @@ public final class UnitMoments {
   public GroupMoments without(int unit) {
     int[] counts = new int[all.groups()];
     double[][] means = new double[all.groups()][];
-    SymmetricMatrix scatter = all.scatter();
     for (int g = 0; g < counts.length; g++) {
-      List<double[]> out = rowsOf(unit, g);
-      int n = all.count(g);
-      int m = out.size();
-      counts[g] = n - m;
+      counts[g] = all.count(g);
       means[g] = all.meanOrZeros(g);
-      if (m > 0) {
-        double[] centre = Vectors.mean(rows.columns(), out);
-        List<double[]> residuals = out.stream().map(x -> Vectors.minus(x, centre)).toList();
+    }
+    SymmetricMatrix scatter = all.scatter();
+    for (Map.Entry<Integer, List<double[]>> out : rowsOf(unit).entrySet()) {
+      int g = out.getKey();
+      int n = counts[g];
+      int m = out.getValue().size();
+      double[] centre = Vectors.mean(rows.columns(), out.getValue());
+      double[] shift = Vectors.minus(centre, means[g]);
+      if (m > 1) {
+        List<double[]> residuals =
+            out.getValue().stream().map(x -> Vectors.minus(x, centre)).toList();
         scatter = scatter.plus(SymmetricMatrix.sumOfProducts(rows.columns(), residuals).times(-1));
-        double[] shift = Vectors.minus(centre, means[g]);
-        if (m < n) {
-          scatter = scatter.plusProduct(-(double) n * m / (n - m), shift);
-          means[g] = Vectors.plus(means[g], -(double) m / (n - m), shift);
-        } else {
-          means[g] = new double[rows.columns()];
-        }
+      }
+      counts[g] = n - m;
+      if (m < n) {
+        scatter = scatter.plusProduct(-(double) n * m / (n - m), shift);
+        means[g] = Vectors.plus(means[g], -(double) m / (n - m), shift);
+      } else {
+        means[g] = new double[rows.columns()];
       }
     }
-    SidePairs sides = rows.sides().withoutUnit(unit);
-    SymmetricMatrix spread = sides.count() == all.sidePairs() ? all.sideSpread() : sides.spread();
-    return new GroupMoments(counts, means, scatter, sides.count(), spread);
+    return new GroupMoments(
+        counts, means, scatter, rows.sides().countWithout(unit), rows.sides().spreadWithout(unit));
   }
 
-  private List<double[]> rowsOf(int unit, int group) {
-    return rowsOfUnit.getOrDefault(unit, List.of()).stream()
-        .filter(i -> rows.group(i) == group)
-        .map(vectors::get)
-        .toList();
+  private Map<Integer, List<double[]>> rowsOf(int unit) {
+    Map<Integer, List<double[]>> byGroup = new TreeMap<>();
+    for (int i : rowsOfUnit.getOrDefault(unit, List.of())) {
+      byGroup.computeIfAbsent(rows.group(i), g -> new ArrayList<>()).add(vectors.get(i));
+    }
+    return byGroup;
   }
 }
