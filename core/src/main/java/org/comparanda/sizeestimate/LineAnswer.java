@@ -100,9 +100,9 @@ record LineAnswer(
     String sentence =
         amount
             + " % "
-            + (above ? q.words().more : q.words().less)
+            + (above ? q.dimension().more : q.dimension().less)
             + " than the "
-            + (above ? q.words().most : q.words().least)
+            + (above ? q.dimension().most : q.dimension().least)
             + " "
             + q.noun()
             + (line.question().taxa().isEmpty() ? " on the shelf" : " of this line");
@@ -112,6 +112,7 @@ record LineAnswer(
             above ? OutsideRange.End.ABOVE : OutsideRange.End.BELOW,
             percent,
             end,
+            q.dimension(),
             sentence));
   }
 

@@ -12,7 +12,7 @@ import org.comparanda.reference.BoneInHand;
  * @param element the element measured; empty for the whole body
  * @param code the measurement; empty for the whole body
  * @param noun how sentences call it, for example {@code mandible GL}
- * @param words how sentences say more and less of it
+ * @param dimension how sentences say more and less of it
  * @param unit mm, g, or empty for a plain number
  */
 record Quantity(
@@ -20,37 +20,18 @@ record Quantity(
     Optional<ElementKey> element,
     Optional<MeasurementCode> code,
     String noun,
-    Words words,
+    Dimension dimension,
     String unit) {
   static final String BODY_LENGTH = "body_length";
   static final String BODY_MASS = "body_mass";
 
-  /** The words for more and less of it. */
-  enum Words {
-    LENGTH("longer", "longest", "shorter", "shortest"),
-    MASS("heavier", "heaviest", "lighter", "lightest"),
-    SIZE("larger", "largest", "smaller", "smallest");
-
-    final String more;
-    final String most;
-    final String less;
-    final String least;
-
-    Words(String more, String most, String less, String least) {
-      this.more = more;
-      this.most = most;
-      this.less = less;
-      this.least = least;
-    }
-  }
-
   static Quantity bodyLength() {
     return new Quantity(
-        BODY_LENGTH, Optional.empty(), Optional.empty(), "body", Words.LENGTH, "mm");
+        BODY_LENGTH, Optional.empty(), Optional.empty(), "body", Dimension.LENGTH, "mm");
   }
 
   static Quantity bodyMass() {
-    return new Quantity(BODY_MASS, Optional.empty(), Optional.empty(), "body", Words.MASS, "g");
+    return new Quantity(BODY_MASS, Optional.empty(), Optional.empty(), "body", Dimension.MASS, "g");
   }
 
   /** Whether this is the same thing, whatever it was called. */

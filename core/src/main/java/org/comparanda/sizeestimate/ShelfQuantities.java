@@ -91,7 +91,7 @@ final class ShelfQuantities {
         Optional.of(element),
         Optional.of(code),
         unnamed ? code.value() : bone.toLowerCase(Locale.ROOT) + " " + code,
-        length ? Quantity.Words.LENGTH : Quantity.Words.SIZE,
+        length ? Dimension.LENGTH : Dimension.SIZE,
         known.isPresent() ? "mm" : "");
   }
 

@@ -2,6 +2,7 @@ package org.comparanda.sizeestimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.comparanda.statistics.phylo.TipMatches;
 
 /** What a reader must know of how taxa were found on the tree: sentences. */
@@ -11,7 +12,12 @@ final class TreeNotes {
   static List<String> of(TipMatches matches) {
     List<String> notes = new ArrayList<>();
     if (!matches.respelled().isEmpty()) {
-      notes.add("Found on the tree under another spelling: " + matches.respelled() + ".");
+      notes.add(
+          "Found on the tree under another spelling: "
+              + matches.respelled().entrySet().stream()
+                  .map(e -> e.getKey() + " as " + e.getValue())
+                  .collect(Collectors.joining(", "))
+              + ".");
     }
     if (!matches.notInTree().isEmpty()) {
       notes.add("Not on the tree, so left out: " + String.join(", ", matches.notInTree()) + ".");

@@ -12,6 +12,7 @@ import org.comparanda.gui.bench.BenchViewModel;
 import org.comparanda.gui.shelf.ShelfRoom;
 import org.comparanda.gui.shelf.ShelfView;
 import org.comparanda.gui.shelf.ShelfViewModel;
+import org.comparanda.gui.sizedesk.FileDialogs;
 import org.comparanda.gui.sizedesk.Room;
 import org.comparanda.gui.sizedesk.SizeDeskView;
 import org.comparanda.gui.sizedesk.SizeDeskViewModel;
@@ -42,7 +43,8 @@ public final class Screens {
             place.ui());
     return List.of(
         new Screen("bench", () -> bench(place, shelf)),
-        new Screen("shelf", () -> new ShelfView(shelf, shelfWords, note(place), new OpenDialog())),
+        new Screen(
+            "shelf", () -> new ShelfView(shelf, shelfWords, note(place), OpenDialog.ofTables())),
         new Screen("sizedesk", () -> sizeDesk(place, shelf)));
   }
 
@@ -55,14 +57,22 @@ public final class Screens {
     Room room =
         new Room(
             () -> place.collection().animals().shelf(),
-            place.tables().protocol(),
-            place.tables().taxa(),
+            place.tables(),
             words,
             place.locale(),
             words.get("demo.sentence"),
             version());
     SizeDeskViewModel model = new SizeDeskViewModel(room, place.work(), place.ui());
-    SizeDeskView view = new SizeDeskView(model, words, note(place), new SaveDialog());
+    SizeDeskView view =
+        new SizeDeskView(
+            model,
+            words,
+            place.locale(),
+            note(place),
+            new FileDialogs(
+                new SaveDialog(),
+                new OpenDialog("Newick", "*.nwk", "*.tre", "*.tree", "*.txt"),
+                new OpenDialog("JSON", "*.json")));
     view.setOnAnimal(animal -> show(animal, shelf, view));
     return view;
   }

@@ -3,10 +3,9 @@ package org.comparanda.gui.sizedesk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.comparanda.gui.text.Numbers;
-import org.comparanda.reference.Animal;
 import org.comparanda.sizeestimate.FittedLine;
-import org.comparanda.sizeestimate.LineMethod;
 import org.comparanda.sizeestimate.SizeEstimate;
 import org.comparanda.statistics.Outcome;
 
@@ -29,24 +28,34 @@ public record AnswerText(String sentence, String detail, List<String> cautions) 
   }
 
   static AnswerText of(Sheet sheet, SizeFinding finding, FittedLine line) {
+    Cautions cautions = new Cautions(sheet, finding);
     if (finding.estimate().isEmpty()) {
+      List<String> said = new ArrayList<>(cautions.ofBones());
+      said.addAll(line.notes());
       return new AnswerText(
-          sheet.words().get("answer.waiting", sheet.from().name()),
-          lineDetail(sheet, line),
-          notes(line));
+          sheet.words().get("answer.waiting", missing(sheet, finding, line)),
+          lineDetail(sheet, finding, line),
+          said);
     }
     Optional<SizeEstimate> estimate = finding.estimate().get().value();
     if (estimate.isEmpty()) {
       return none(finding.estimate().get());
     }
-    List<String> cautions = new ArrayList<>(estimate.get().warnings());
-    second(sheet, finding).ifPresent(cautions::add);
-    recorded(sheet, finding).ifPresent(cautions::add);
-    cautions.addAll(notes(line));
+    List<String> said = new ArrayList<>(cautions.of(estimate.get(), line));
+    second(sheet, finding).ifPresent(said::add);
+    cautions.recorded().ifPresent(said::add);
+    said.addAll(line.notes());
     return new AnswerText(
         sheet.predict().name() + " " + figures(sheet, estimate.get(), line) + ".",
-        lineDetail(sheet, line) + " " + correction(sheet, estimate.get()),
-        cautions);
+        lineDetail(sheet, finding, line) + " " + correction(sheet, estimate.get()),
+        said);
+  }
+
+  private static String missing(Sheet sheet, SizeFinding finding, FittedLine line) {
+    return line.question().from().stream()
+        .filter(key -> !finding.ask().values().containsKey(key))
+        .map(sheet::name)
+        .collect(Collectors.joining(", "));
   }
 
   /** {@code 2.31 m, from 1.90 to 2.81 m (95 % for one animal)}. */
@@ -63,16 +72,42 @@ public record AnswerText(String sentence, String detail, List<String> cautions) 
                         sheet.up().honest(p.lower(), p.lower(), p.upper(), sheet.locale()),
                         sheet.up().honest(p.upper(), p.lower(), p.upper(), sheet.locale()),
                         unit,
-                        Math.round(100 * line.question().level()) + " %"),
+                        sheet.level(line)),
             none ->
                 sheet
                     .words()
                     .get("answer.bare", sheet.up().measured(e.estimate(), sheet.locale())));
   }
 
-  private static String lineDetail(Sheet sheet, FittedLine line) {
-    String key = line.method() == LineMethod.OLS ? "detail.ols" : "detail.axis";
-    return sheet.words().get(key, sheet.names().of(line), line.n());
+  private static String lineDetail(Sheet sheet, SizeFinding finding, FittedLine line) {
+    String key =
+        switch (line.method()) {
+          case OLS -> "detail.ols";
+          case SMA, MA -> "detail.axis";
+          case INVERSE -> "detail.inverse";
+          case PGLS -> "detail.pgls";
+        };
+    String lambda =
+        line.lambda().value().map(l -> new Numbers(sheet.locale()).fixed(l, 2)).orElse("");
+    String said = sheet.words().get(key, sheet.names().of(line), line.n(), lambda);
+    return gain(sheet, finding).map(g -> said + " " + g).orElse(said);
+  }
+
+  /** What further bones bring over the best single one. */
+  private static Optional<String> gain(Sheet sheet, SizeFinding finding) {
+    return finding
+        .several()
+        .map(
+            s -> {
+              String single = sheet.name(s.bestSingle().question().from().get(0));
+              if (s.best().question().from().size() == 1) {
+                return sheet.words().get("several.one", single);
+              }
+              String gain = new Numbers(sheet.locale()).fixed(Math.abs(s.gainPercent()), 0);
+              return sheet
+                  .words()
+                  .get(s.gainPercent() >= 0 ? "several.gain" : "several.loss", gain, single);
+            });
   }
 
   private static String correction(Sheet sheet, SizeEstimate e) {
@@ -80,49 +115,18 @@ public record AnswerText(String sentence, String detail, List<String> cautions) 
     return sheet.words().get("correction." + e.correction().word() + ".said", factor);
   }
 
+  /** The effect of the choice of taxa. */
   private static Optional<String> second(Sheet sheet, SizeFinding finding) {
-    Optional<FittedLine> beside = finding.beside().flatMap(b -> b.value());
     Optional<SizeEstimate> estimate = finding.estimateBeside().flatMap(e -> e.value());
-    return beside.flatMap(
-        line ->
-            estimate.map(
-                e ->
-                    sheet
-                        .words()
-                        .get("answer.beside", sheet.names().of(line), figures(sheet, e, line))));
-  }
-
-  /**
-   * What is recorded of the bone's own animal, so that anyone can see how far off the answer is.
-   */
-  private static Optional<String> recorded(Sheet sheet, SizeFinding finding) {
-    Optional<Double> truth = finding.own().flatMap(a -> recorded(sheet.predict(), a));
     return finding
-        .own()
-        .map(
-            a ->
-                truth
-                    .map(
-                        t ->
-                            sheet
-                                .words()
-                                .get(
-                                    "answer.recorded",
-                                    a.id().value(),
-                                    sheet.predict().name(),
-                                    sheet.up().measured(t, sheet.locale())))
-                    .orElse(sheet.words().get("answer.own", a.id().value())));
-  }
-
-  private static Optional<Double> recorded(Quantity predict, Animal animal) {
-    return switch (predict.key()) {
-      case Quantities.BODY_LENGTH -> animal.bodyLengthMm();
-      case Quantities.BODY_MASS -> animal.bodyMassG();
-      default -> Optional.empty();
-    };
-  }
-
-  private static List<String> notes(FittedLine line) {
-    return line.notes();
+        .beside()
+        .flatMap(
+            line ->
+                estimate.map(
+                    e ->
+                        sheet
+                            .words()
+                            .get(
+                                "answer.beside", sheet.names().of(line), figures(sheet, e, line))));
   }
 }

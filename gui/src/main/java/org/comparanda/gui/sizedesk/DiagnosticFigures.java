@@ -24,12 +24,6 @@ import org.comparanda.taxon.TaxonName;
 
 /** Whether a line can be trusted, in three pictures of its own animals. */
 final class DiagnosticFigures {
-  /** Whether kinds are named beside a picture; one legend serves all three. */
-  private enum Legend {
-    NAMED,
-    UNNAMED
-  }
-
   private final Sheet sheet;
   private final FittedLine line;
   private final List<Diagnostics.Row> rows;
@@ -70,7 +64,7 @@ final class DiagnosticFigures {
             level(word("residuals.zero"), Dash.SOLID, x, 0),
             level(word("residuals.twos"), Dash.DASHED, x, 2 * s),
             level("", Dash.DASHED, x, -2 * s));
-    return figure(x, y, series(places, Legend.NAMED), curves);
+    return figure(x, y, series(places), curves);
   }
 
   private Figure influence() {
@@ -96,7 +90,7 @@ final class DiagnosticFigures {
                 word("influence.twice"),
                 Dash.DOTTED,
                 List.of(new Xy(2 * mean, y.low()), new Xy(2 * mean, y.high()))));
-    return figure(x, y, series(places, Legend.UNNAMED), curves);
+    return figure(x, y, series(places), curves);
   }
 
   private Figure heldOut() {
@@ -110,11 +104,7 @@ final class DiagnosticFigures {
             word("heldout.y"),
             AxisScale.PLAIN,
             DoubleStream.concat(ys(places), DoubleStream.of(0)));
-    return figure(
-        x,
-        y,
-        series(places, Legend.UNNAMED),
-        List.of(level(word("heldout.zero"), Dash.SOLID, x, 0)));
+    return figure(x, y, series(places), List.of(level(word("heldout.zero"), Dash.SOLID, x, 0)));
   }
 
   private Optional<Xy> heldOut(LinePoint point, Diagnostics.Row row) {
@@ -129,7 +119,8 @@ final class DiagnosticFigures {
     return new Figure(x, y, series, curves, List.of(), Optional.empty(), sheet.note());
   }
 
-  private List<Series> series(List<Optional<Xy>> places, Legend legend) {
+  /** Kinds are named beside the plot of the line, not here. */
+  private List<Series> series(List<Optional<Xy>> places) {
     Map<String, List<Series.Point>> byTaxon = new TreeMap<>();
     for (int i = 0; i < places.size(); i++) {
       LinePoint point = line.points().get(i);
@@ -137,10 +128,7 @@ final class DiagnosticFigures {
           byTaxon.computeIfAbsent(Sheet.taxon(point), t -> new ArrayList<>());
       places
           .get(i)
-          .ifPresent(
-              at ->
-                  points.add(
-                      new Series.Point(point.animals().get(0).value(), sheet.tip(point), at)));
+          .ifPresent(at -> points.add(new Series.Point(Sheet.animal(point), sheet.tip(point), at)));
     }
     List<String> all = sheet.taxa().stream().map(TaxonName::value).toList();
     return byTaxon.entrySet().stream()
@@ -148,12 +136,7 @@ final class DiagnosticFigures {
             e -> {
               KindLook look = KindLook.of(Math.max(0, all.indexOf(e.getKey())));
               return new Series(
-                  legend == Legend.NAMED ? e.getKey() : "",
-                  Lettering.Face.ITALIC,
-                  look.mark(),
-                  look.light(),
-                  look.dark(),
-                  e.getValue());
+                  "", Lettering.Face.ITALIC, look.mark(), look.light(), look.dark(), e.getValue());
             })
         .toList();
   }

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -16,8 +15,6 @@ import org.comparanda.gui.control.plot.BonePlace;
 import org.comparanda.gui.control.plot.Curve;
 import org.comparanda.gui.control.plot.Dash;
 import org.comparanda.gui.control.plot.Figure;
-import org.comparanda.gui.control.plot.KindLook;
-import org.comparanda.gui.control.plot.Lettering;
 import org.comparanda.gui.control.plot.Series;
 import org.comparanda.gui.control.plot.Xy;
 import org.comparanda.reference.AnimalId;
@@ -38,7 +35,8 @@ final class LineFigure {
   }
 
   Figure of(FittedLine line) {
-    Optional<FittedLine> beside = finding.beside().flatMap(b -> b.value());
+    Optional<FittedLine> beside =
+        finding.beside().filter(b -> b.question().from().equals(line.question().from()));
     List<Series> series = series(line, beside);
     Optional<BonePlace> bone = bone();
     DoubleStream xs =
@@ -53,7 +51,7 @@ final class LineFigure {
     List<Curve> curves = new ArrayList<>();
     List<Band> bands = new ArrayList<>();
     List<LineBand> along = along(line, x);
-    String level = Math.round(100 * line.question().level()) + " %";
+    String level = sheet.level(line);
     bands.add(
         new Band(sheet.words().get("band.animal", level), Band.Kind.PREDICTION, prediction(along)));
     bands.add(
@@ -85,35 +83,13 @@ final class LineFigure {
     line.points().forEach(p -> points.put(p.animals().get(0), p));
     beside.ifPresent(
         second -> second.points().forEach(p -> points.putIfAbsent(p.animals().get(0), p)));
-    Map<String, List<LinePoint>> byTaxon = new TreeMap<>();
-    points
-        .values()
-        .forEach(p -> byTaxon.computeIfAbsent(Sheet.taxon(p), t -> new ArrayList<>()).add(p));
-    return byTaxon.entrySet().stream().map(e -> kind(e.getKey(), e.getValue(), line)).toList();
+    return new KindSeries(sheet, line)
+        .of(points.values(), p -> new Xy(sheet.across().of(p.x().get(0)), sheet.up().of(p.y())));
   }
 
-  private Series kind(String taxon, List<LinePoint> points, FittedLine line) {
-    int place =
-        IntStream.range(0, sheet.taxa().size())
-            .filter(i -> sheet.taxa().get(i).value().equals(taxon))
-            .findFirst()
-            .orElse(0);
-    KindLook look = KindLook.of(place);
-    boolean inLine = line.taxa().stream().anyMatch(t -> t.value().equals(taxon)) || taxon.isEmpty();
-    return new Series(
-        sheet.words().get(inLine ? "kind.in" : "kind.out", taxon, points.size()),
-        Lettering.Face.ITALIC,
-        look.mark(),
-        look.light(),
-        look.dark(),
-        points.stream().map(this::point).toList());
-  }
-
-  private Series.Point point(LinePoint p) {
-    return new Series.Point(
-        p.animals().get(0).value(),
-        sheet.tip(p),
-        new Xy(sheet.across().of(p.x().get(0)), sheet.up().of(p.y())));
+  /** The bone's value of the measurement across. */
+  private Optional<Double> reading() {
+    return Optional.ofNullable(finding.ask().values().get(sheet.from().key()));
   }
 
   private Optional<BonePlace> bone() {
@@ -125,7 +101,7 @@ final class LineFigure {
           double high = e.prediction().fold(p -> p.upper(), none -> middle);
           return new BonePlace(
               sheet.words().get("bone"),
-              sheet.across().of(finding.ask().reading().orElseThrow()),
+              sheet.across().of(reading().orElseThrow()),
               sheet.up().of(middle),
               sheet.up().of(low),
               sheet.up().of(high));
@@ -158,7 +134,7 @@ final class LineFigure {
   private List<Double> steps(FittedLine line, Axis x) {
     double low = line.xRange().get(0).low();
     double high = line.xRange().get(0).high();
-    double bone = finding.ask().reading().orElse(low);
+    double bone = reading().orElse(low);
     double from = Math.max(sheet.across().inOne() * x.low(), Math.min(low, bone));
     double to = Math.max(high, bone);
     return IntStream.rangeClosed(0, STEPS)

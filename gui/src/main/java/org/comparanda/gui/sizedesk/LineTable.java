@@ -17,21 +17,16 @@ final class LineTable {
   private LineTable() {}
 
   static String csv(FittedLine line) {
-    String from = line.question().from().get(0);
     List<String> rows = new ArrayList<>();
+    Stream<String> measured =
+        Stream.concat(line.question().from().stream(), Stream.of(line.question().predict()));
     rows.add(
         row(
             Stream.of(
-                "animal",
-                "taxon",
-                "drawer",
-                from + unit(line, from),
-                line.question().predict() + unit(line, line.question().predict()),
-                "fitted",
-                "residual",
-                "leverage",
-                "cooks_distance",
-                "held_out_fit")));
+                    Stream.of("animal", "taxon", "drawer"),
+                    measured.map(q -> q + unit(line, q)),
+                    Stream.of("fitted", "residual", "leverage", "cooks_distance", "held_out_fit"))
+                .flatMap(cells -> cells)));
     List<Diagnostics.Row> diagnostics =
         line.diagnostics().fold(Diagnostics::rows, none -> List.of());
     for (int i = 0; i < line.points().size(); i++) {
@@ -53,16 +48,19 @@ final class LineTable {
   private static String row(LinePoint p, Optional<Diagnostics.Row> d) {
     return row(
         Stream.of(
-            p.label(),
-            Sheet.taxon(p),
-            p.drawer().orElse(""),
-            Double.toString(p.x().get(0)),
-            Double.toString(p.y()),
-            d.map(r -> Double.toString(r.fitted())).orElse(""),
-            d.map(r -> Double.toString(r.residual())).orElse(""),
-            d.map(r -> Double.toString(r.leverage())).orElse(""),
-            d.flatMap(r -> r.cooksDistance().value()).map(v -> Double.toString(v)).orElse(""),
-            d.flatMap(r -> r.heldOutFit().value()).map(v -> Double.toString(v)).orElse("")));
+                Stream.of(p.label(), Sheet.taxon(p), p.drawer().orElse("")),
+                Stream.concat(p.x().stream(), Stream.of(p.y())).map(v -> Double.toString(v)),
+                diagnostic(d))
+            .flatMap(cells -> cells));
+  }
+
+  private static Stream<String> diagnostic(Optional<Diagnostics.Row> d) {
+    return Stream.of(
+        d.map(r -> Double.toString(r.fitted())).orElse(""),
+        d.map(r -> Double.toString(r.residual())).orElse(""),
+        d.map(r -> Double.toString(r.leverage())).orElse(""),
+        d.flatMap(r -> r.cooksDistance().value()).map(v -> Double.toString(v)).orElse(""),
+        d.flatMap(r -> r.heldOutFit().value()).map(v -> Double.toString(v)).orElse(""));
   }
 
   private static String row(Stream<String> cells) {

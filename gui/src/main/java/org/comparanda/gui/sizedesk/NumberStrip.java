@@ -10,6 +10,9 @@ import org.comparanda.gui.text.Words;
 
 /** The numbers under the plot: one column each, one row per line. */
 final class NumberStrip extends GridPane {
+  /** Width of a bold letter of ordinary text, on the generous side. */
+  private static final double LETTER = 8.6;
+
   private final Words words;
 
   NumberStrip(Words words) {
@@ -18,7 +21,7 @@ final class NumberStrip extends GridPane {
     getStyleClass().add("numbers");
   }
 
-  void show(List<NumberRow> rows, String unitOfRange) {
+  void show(List<NumberRow> rows) {
     getChildren().clear();
     getColumnConstraints().clear();
     if (rows.isEmpty()) {
@@ -28,13 +31,14 @@ final class NumberStrip extends GridPane {
     grow();
     for (int column = 0; column < LineNumbers.HEADINGS.size(); column++) {
       String key = LineNumbers.HEADINGS.get(column);
-      add(heading(key, words.get("numbers." + key, unitOfRange)), column + 1, 0);
+      add(heading(key, words.get("numbers." + key)), column + 1, 0);
       grow();
     }
     for (int row = 0; row < rows.size(); row++) {
       Label name = new Label(rows.get(row).line());
       name.getStyleClass().add("strong");
       name.setWrapText(true);
+      name.setMinWidth(shortest(name.getText()));
       add(name, 0, row + 1);
       for (int column = 0; column < rows.get(row).values().size(); column++) {
         Label value = new Label(rows.get(row).values().get(column));
@@ -43,6 +47,15 @@ final class NumberStrip extends GridPane {
         add(value, column + 1, row + 1);
       }
     }
+  }
+
+  /** No word of a line's name is broken. */
+  private static double shortest(String name) {
+    int longest = 0;
+    for (String word : name.split(" ", -1)) {
+      longest = Math.max(longest, word.length());
+    }
+    return longest * LETTER;
   }
 
   private Label heading(String key, String text) {

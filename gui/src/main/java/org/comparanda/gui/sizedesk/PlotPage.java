@@ -36,7 +36,12 @@ final class PlotPage extends BorderPane {
     this.files = files;
     this.numbers = new NumberStrip(words);
     plot.setId("plot");
-    plot.setOnPoint(id -> openAnimal.accept(new AnimalId(id)));
+    plot.setOnPoint(
+        id -> {
+          if (!id.isEmpty()) {
+            openAnimal.accept(new AnimalId(id));
+          }
+        });
     setCenter(plot);
     setBottom(numbers);
     model.shownProperty().addListener((o, was, is) -> show(is));
@@ -47,9 +52,7 @@ final class PlotPage extends BorderPane {
     saved.setText("");
     plot.figureProperty().set(shown.figure());
     plot.setAccessibleText(shown.answer().sentence());
-    String unit =
-        shown.figure().map(f -> f.x().title().replaceAll(".*\\((.*)\\)$", "$1")).orElse("");
-    numbers.show(shown.numbers(), unit);
+    numbers.show(shown.numbers());
   }
 
   /** Axes and saving, for the row of the pages. */

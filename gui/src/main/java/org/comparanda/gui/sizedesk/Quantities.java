@@ -24,11 +24,11 @@ final class Quantities {
     List<Quantity> found = new ArrayList<>();
     if (shelf.animals().stream().anyMatch(a -> a.bodyLengthMm().isPresent())) {
       String name = words.get("quantity.length");
-      found.add(new Quantity(BODY_LENGTH, name, name, "mm"));
+      found.add(new Quantity(BODY_LENGTH, name, words.get("quantity.length.noun"), "", "mm"));
     }
     if (shelf.animals().stream().anyMatch(a -> a.bodyMassG().isPresent())) {
       String name = words.get("quantity.mass");
-      found.add(new Quantity(BODY_MASS, name, name, "g"));
+      found.add(new Quantity(BODY_MASS, name, words.get("quantity.mass.noun"), "", "g"));
     }
     Set<String> there = new TreeSet<>();
     shelf.animals().forEach(animal -> measured(animal, there));
@@ -36,11 +36,11 @@ final class Quantities {
       String key = m.element() + "." + m.code();
       if (there.remove(key)) {
         String bone = protocol.element(m.element()).map(Element::name).orElse("" + m.element());
-        String shortName = capital(bone) + " " + m.code();
-        found.add(new Quantity(key, shortName, shortName + ", " + m.name(), "mm"));
+        String noun = bone + " " + m.code();
+        found.add(new Quantity(key, capital(noun), noun, m.name(), "mm"));
       }
     }
-    there.forEach(key -> found.add(new Quantity(key, key, key, "")));
+    there.forEach(key -> found.add(new Quantity(key, key, key, "", "")));
     return found;
   }
 

@@ -5,10 +5,16 @@ package org.comparanda.gui.sizedesk;
  *
  * @param key as the size line names it
  * @param name short, for axes and sentences
- * @param label long, for the list to choose from
+ * @param noun as it stands inside a sentence
+ * @param definition what it is, in words; may be empty
  * @param unit mm, g, or empty for a plain number
  */
-public record Quantity(String key, String name, String label, String unit) {
+public record Quantity(String key, String name, String noun, String definition, String unit) {
+  /** Long, for the list to choose from. */
+  String label() {
+    return definition.isEmpty() ? name : name + ", " + definition;
+  }
+
   /** Whether it belongs to the whole body. */
   boolean ofBody() {
     return key.equals(Quantities.BODY_LENGTH) || key.equals(Quantities.BODY_MASS);

@@ -5,20 +5,29 @@ import java.util.function.Supplier;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.Shelf;
+import org.comparanda.tables.ReferenceTables;
 import org.comparanda.taxon.TaxonTree;
 
 /**
  * What the desk looks at.
  *
  * @param shelf gives the shelf as it is now; asked off the window's thread
+ * @param tables protocol, taxa and published equations
  * @param note small print of every picture (simulated demo data), may be empty
  * @param version the program's version, for the methods paragraph
  */
 public record Room(
     Supplier<Shelf> shelf,
-    Protocol protocol,
-    TaxonTree tree,
+    ReferenceTables tables,
     Words words,
     Locale locale,
     String note,
-    String version) {}
+    String version) {
+  Protocol protocol() {
+    return tables.protocol();
+  }
+
+  TaxonTree tree() {
+    return tables.taxa();
+  }
+}

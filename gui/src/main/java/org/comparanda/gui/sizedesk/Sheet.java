@@ -2,7 +2,11 @@ package org.comparanda.gui.sizedesk;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.comparanda.gui.control.plot.AxisScale;
+import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.reference.Shelf;
 import org.comparanda.sizeestimate.FittedLine;
@@ -12,7 +16,7 @@ import org.comparanda.taxon.TaxonName;
 /**
  * What every picture and text of one finding shares.
  *
- * @param from the measurement at hand
+ * @param predictors the measurements at hand, those of the line first
  * @param predict the quantity wanted
  * @param across unit of {@code from} as shown
  * @param up unit of {@code predict} as shown
@@ -22,7 +26,7 @@ import org.comparanda.taxon.TaxonName;
  * @param note small print of every picture, may be empty
  */
 record Sheet(
-    Quantity from,
+    List<Quantity> predictors,
     Quantity predict,
     ShownUnit across,
     ShownUnit up,
@@ -33,11 +37,36 @@ record Sheet(
     Locale locale,
     String note) {
   Sheet {
+    predictors = List.copyOf(predictors);
     taxa = List.copyOf(taxa);
   }
 
+  /** The measurement at hand, the first one of the line. */
+  Quantity from() {
+    return predictors.get(0);
+  }
+
+  /** A predictor's name, for a sentence's beginning or a list. */
+  String name(String key) {
+    return named(key).map(Quantity::name).orElse(key);
+  }
+
+  /** A predictor's name inside a sentence. */
+  String noun(String key) {
+    return named(key).map(Quantity::noun).orElse(key);
+  }
+
+  private Optional<Quantity> named(String key) {
+    return predictors.stream().filter(q -> q.key().equals(key)).findFirst();
+  }
+
+  /** The level of a line's intervals, {@code 95 %}. */
+  String level(FittedLine line) {
+    return new Numbers(locale).upTo(100 * line.question().level(), 1) + " %";
+  }
+
   static Sheet of(
-      Quantity from,
+      List<Quantity> predictors,
       Quantity predict,
       FittedLine line,
       AxisScale axes,
@@ -49,9 +78,9 @@ record Sheet(
     double largestX = line.points().stream().mapToDouble(p -> p.x().get(0)).max().orElse(1);
     double largestY = line.points().stream().mapToDouble(LinePoint::y).max().orElse(1);
     return new Sheet(
-        from,
+        predictors,
         predict,
-        ShownUnit.of(from.unit(), largestX),
+        ShownUnit.of(predictors.get(0).unit(), largestX),
         ShownUnit.of(predict.unit(), largestY),
         axes,
         shelf.taxa(),
@@ -63,17 +92,30 @@ record Sheet(
 
   /** Who a point is, for the pointer: number, taxon, drawer, both values. */
   String tip(LinePoint point) {
-    String who = words.get("tip.who", point.label(), taxon(point));
+    boolean mean = point.animals().size() > 1;
+    String who =
+        mean
+            ? words.get("tip.mean", taxon(point), point.animals().size())
+            : words.get("tip.who", point.label(), taxon(point));
     String where =
         point.drawer().map(d -> words.get("tip.drawer", d)).orElse(words.get("tip.elsewhere"));
+    String measured =
+        IntStream.range(0, point.x().size())
+            .mapToObj(
+                j ->
+                    predictors.get(j).name()
+                        + " "
+                        + ShownUnit.of(predictors.get(j).unit(), point.x().get(j))
+                            .measured(point.x().get(j), locale))
+            .collect(Collectors.joining(", "));
     String values =
-        words.get(
-            "tip.values",
-            from.name(),
-            across.measured(point.x().get(0), locale),
-            predict.name(),
-            up.measured(point.y(), locale));
-    return who + "\n" + where + "\n" + values;
+        words.get("tip.values", measured, predict.name(), up.measured(point.y(), locale));
+    return mean ? who + "\n" + values : who + "\n" + where + "\n" + values;
+  }
+
+  /** Whose card a click opens; empty for a mean of several. */
+  static String animal(LinePoint point) {
+    return point.animals().size() == 1 ? point.animals().get(0).value() : "";
   }
 
   static String taxon(LinePoint point) {

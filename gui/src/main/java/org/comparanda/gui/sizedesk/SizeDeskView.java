@@ -1,24 +1,29 @@
 package org.comparanda.gui.sizedesk;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.comparanda.gui.control.FilePlace;
 import org.comparanda.gui.text.Words;
 import org.comparanda.reference.AnimalId;
 
 /** The Size Desk: the question at the left; the answer, the picture, the numbers at the right. */
 public final class SizeDeskView extends BorderPane {
+  private static final int LONG = 200;
+
+  private final SizeDeskViewModel model;
   private final Words words;
   private final StackPane page = new StackPane();
   private final ToggleGroup pages = new ToggleGroup();
@@ -29,18 +34,20 @@ public final class SizeDeskView extends BorderPane {
    * Builds the view; it looks at the shelf each time it comes into the window.
    *
    * @param note what is said under the title (simulated demo data), may be empty
-   * @param files asks where a file goes
+   * @param files asks for files
    */
-  public SizeDeskView(SizeDeskViewModel model, Words words, String note, FilePlace files) {
+  public SizeDeskView(
+      SizeDeskViewModel model, Words words, Locale locale, String note, FileDialogs files) {
+    this.model = model;
     this.words = words;
+    setId("sizedesk-screen");
     getStyleClass().addAll("screen", "size-desk");
     getStylesheets()
         .add(
             Objects.requireNonNull(SizeDeskView.class.getResource("sizedesk.css"))
                 .toExternalForm());
-    AskPanel ask = new AskPanel(model, words);
     setTop(header(note));
-    setLeft(ask);
+    setLeft(new AskPanel(model, words, locale, files));
     VBox card = new VBox(tabs(model, files), page);
     card.getStyleClass().addAll("card", "pages");
     VBox.setVgrow(page, Priority.ALWAYS);
@@ -60,6 +67,16 @@ public final class SizeDeskView extends BorderPane {
   /** What happens when a point of the plot is clicked: its animal is handed over. */
   public void setOnAnimal(Consumer<AnimalId> action) {
     onAnimal = action;
+  }
+
+  /** Reads a tree as its dialog would. */
+  public void readTree(Path newick) {
+    model.choices().climb(newick);
+  }
+
+  /** Adds equations as their dialog would. */
+  public void readEquations(Path file) {
+    model.equations().addFrom(file);
   }
 
   private HBox header(String note) {
@@ -92,12 +109,20 @@ public final class SizeDeskView extends BorderPane {
             said.stream()
                 .map(
                     text -> {
-                      Label label = new Label(text);
+                      Label label = new Label(shortened(text));
+                      if (text.length() > LONG) {
+                        Tooltip.install(label, new Tooltip(text));
+                      }
                       label.setWrapText(true);
                       label.setMinHeight(USE_PREF_SIZE);
                       return label;
                     })
                 .toList());
+  }
+
+  /** A long list is not the answer; the whole of it comes under the pointer. */
+  private static String shortened(String text) {
+    return text.length() > LONG ? text.substring(0, LONG) + " …" : text;
   }
 
   private static Label label(String id, String style) {
@@ -109,8 +134,8 @@ public final class SizeDeskView extends BorderPane {
     return label;
   }
 
-  private HBox tabs(SizeDeskViewModel model, FilePlace files) {
-    PlotPage plot = new PlotPage(model, words, files, id -> onAnimal.accept(id));
+  private HBox tabs(SizeDeskViewModel model, FileDialogs files) {
+    PlotPage plot = new PlotPage(model, words, files.save(), id -> onAnimal.accept(id));
     ToggleButton first = tab("plot", plot);
     HBox tools = plot.tools();
     tools.visibleProperty().bind(first.selectedProperty());
@@ -120,6 +145,8 @@ public final class SizeDeskView extends BorderPane {
         new HBox(
             first,
             tab("diagnostics", new DiagnosticsPage(model, words)),
+            tab("equations", new EquationsPage(model, words, files)),
+            tab("undecided", new UndecidedPage(model, words)),
             tab("methods", new MethodsPage(model, words)),
             spring,
             tools);

@@ -1,7 +1,6 @@
 package org.comparanda.gui.sizedesk;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
@@ -10,20 +9,12 @@ import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.beans.property.SimpleStringProperty;
-import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.comparanda.gui.control.plot.AxisScale;
-import org.comparanda.gui.text.Numbers;
-import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.Shelf;
-import org.comparanda.sizeestimate.Correction;
-import org.comparanda.sizeestimate.LineMethod;
-import org.comparanda.sizeestimate.LineScale;
 import org.comparanda.taxon.TaxonName;
 
 /** State of the Size Desk. Fits run on {@code work}, what changes the window on {@code ui}. */
@@ -40,11 +31,12 @@ public final class SizeDeskViewModel {
   private final ObjectProperty<SizeShown> shown = new SimpleObjectProperty<>(SizeShown.blank());
   private final ObjectProperty<AxisScale> axes = new SimpleObjectProperty<>(AxisScale.LOG);
   private final BooleanProperty busy = new SimpleBooleanProperty(false);
-  private final StringProperty reading = new SimpleStringProperty("");
-  private final StringProperty own = new SimpleStringProperty("");
-  private final StringProperty problem = new SimpleStringProperty("");
+  private final ReadingsViewModel readings;
+  private final ChoicesViewModel choices;
+  private final TrustViewModel trust;
+  private final EquationsViewModel equations;
+  private final UndecidedViewModel undecided;
   private SizeStudy study;
-  private String filled = "";
   private long asked;
 
   public SizeDeskViewModel(Room room, Executor work, Executor ui) {
@@ -52,6 +44,11 @@ public final class SizeDeskViewModel {
     this.work = work;
     this.ui = ui;
     this.study = new SizeStudy(room, new Shelf(List.of()));
+    this.readings = new ReadingsViewModel(this, room.words());
+    this.choices = new ChoicesViewModel(this, room.words(), work, ui);
+    this.trust = new TrustViewModel(this, room, work, ui);
+    this.equations = new EquationsViewModel(this, room, work, ui);
+    this.undecided = new UndecidedViewModel(this, room, work, ui);
     axes.addListener((o, was, is) -> compute());
   }
 
@@ -116,19 +113,29 @@ public final class SizeDeskViewModel {
     return busy;
   }
 
-  /** The bone's value as typed. */
-  public StringProperty readingProperty() {
-    return reading;
+  /** What is in hand, as typed. */
+  public ReadingsViewModel readings() {
+    return readings;
   }
 
-  /** Catalogue number of the shelf animal that the bone belongs to, as typed. */
-  public StringProperty ownProperty() {
-    return own;
+  /** How the lines are fitted. */
+  public ChoicesViewModel choices() {
+    return choices;
   }
 
-  /** What is wrong with what was typed; empty when nothing is. */
-  public ReadOnlyStringProperty problemProperty() {
-    return problem;
+  /** Whether the line can be trusted. */
+  public TrustViewModel trust() {
+    return trust;
+  }
+
+  /** Published equations. */
+  public EquationsViewModel equations() {
+    return equations;
+  }
+
+  /** A bone whose taxon is not decided. */
+  public UndecidedViewModel undecided() {
+    return undecided;
   }
 
   /** Asks for another quantity or from another measurement. */
@@ -140,7 +147,8 @@ public final class SizeDeskViewModel {
               ask.set(
                   Optional.of(a.withPair(predict, from, study.measured(predict, from).keySet())));
               branches();
-              readTyped();
+              readings.clear();
+              readings.read();
               compute();
             });
   }
@@ -150,72 +158,8 @@ public final class SizeDeskViewModel {
     change(a -> a.withTaxa(chosen));
   }
 
-  /** Puts a second line beside the first. */
-  public void compareWith(Beside beside) {
-    change(a -> a.withBeside(beside));
-  }
-
-  /** Fits by another method. */
-  public void fitBy(LineMethod method) {
-    change(a -> a.withMethod(method));
-  }
-
-  /** Fits on another scale. */
-  public void fitOn(LineScale scale) {
-    change(a -> a.withScale(scale));
-  }
-
-  /** Corrects the estimate by another factor. */
-  public void correctBy(Correction correction) {
-    change(a -> a.withCorrection(correction));
-  }
-
-  /**
-   * Takes over what was typed: the reading and the animal that the bone belongs to. Without a
-   * reading, that animal's own value is filled in, and goes again with the animal.
-   */
-  public void readTyped() {
-    problem.set("");
-    Optional<AnimalId> animal = ownAnimal();
-    if (reading.get().equals(filled)) {
-      reading.set("");
-    }
-    Optional<Double> value = typedReading();
-    if (value.isEmpty() && reading.get().isBlank()) {
-      value =
-          animal.flatMap(id -> ask.get().flatMap(a -> study.valueOf(id, a.predict(), a.from())));
-    }
-    if (reading.get().isBlank()) {
-      filled = value.map(v -> new Numbers(Locale.ROOT).upTo(v, 2)).orElse("");
-      reading.set(filled);
-    }
-    Optional<Double> settled = value;
-    change(a -> a.withReading(settled).withOwn(animal));
-  }
-
-  private Optional<AnimalId> ownAnimal() {
-    String typed = own.get().strip();
-    if (typed.isEmpty()) {
-      return Optional.empty();
-    }
-    Optional<AnimalId> animal = study.shelf().animal(new AnimalId(typed)).map(a -> a.id());
-    if (animal.isEmpty()) {
-      problem.set(room.words().get("own.unknown", typed));
-    }
-    return animal;
-  }
-
-  private Optional<Double> typedReading() {
-    if (reading.get().isBlank()) {
-      return Optional.empty();
-    }
-    return ReadingText.read(reading.get(), room.words())
-        .fold(
-            Optional::of,
-            none -> {
-              problem.set(none.reason() + " " + none.remedy());
-              return Optional.empty();
-            });
+  SizeStudy study() {
+    return study;
   }
 
   private void branches() {
@@ -223,7 +167,8 @@ public final class SizeDeskViewModel {
         ask.get().map(a -> TaxonBranch.of(room.tree(), study.measured(a.predict(), a.from()))));
   }
 
-  private void change(UnaryOperator<SizeAsk> how) {
+  /** Changes the question and asks again. */
+  void change(UnaryOperator<SizeAsk> how) {
     ask.get()
         .ifPresent(
             a -> {

@@ -3,6 +3,7 @@ package org.comparanda.gui.sizedesk;
 import java.util.List;
 import java.util.Optional;
 import org.comparanda.gui.control.plot.Figure;
+import org.comparanda.sizeestimate.FittedLine;
 
 /**
  * All that the screen shows of a finding, ready for the eye.
@@ -13,6 +14,7 @@ import org.comparanda.gui.control.plot.Figure;
  * @param numbers one row per line
  * @param methods paragraph to paste, empty when there is no line
  * @param table the animals behind the line as CSV, empty when there is no line
+ * @param line the line itself
  */
 public record SizeShown(
     AnswerText answer,
@@ -20,14 +22,15 @@ public record SizeShown(
     List<Figure> diagnostics,
     List<NumberRow> numbers,
     String methods,
-    String table) {
+    String table,
+    Optional<FittedLine> line) {
   public SizeShown {
     diagnostics = List.copyOf(diagnostics);
     numbers = List.copyOf(numbers);
   }
 
   static SizeShown none(AnswerText why) {
-    return new SizeShown(why, Optional.empty(), List.of(), List.of(), "", "");
+    return new SizeShown(why, Optional.empty(), List.of(), List.of(), "", "", Optional.empty());
   }
 
   static SizeShown blank() {

@@ -39,7 +39,7 @@ final class SizeStudy {
     return quantities.stream()
         .filter(q -> q.key().equals(key))
         .findFirst()
-        .orElseGet(() -> new Quantity(key, key, key, ""));
+        .orElseGet(() -> new Quantity(key, key, key, "", ""));
   }
 
   /** How many animals of each taxon have both values and may feed a line. */
@@ -96,12 +96,17 @@ final class SizeStudy {
 
   private SizeShown show(SizeFinding finding, FittedLine line, AxisScale axes) {
     SizeAsk ask = finding.ask();
-    Quantity from = quantity(ask.from());
+    List<Quantity> predictors = new ArrayList<>();
+    line.question().from().forEach(key -> predictors.add(quantity(key)));
+    ask.allFrom().stream()
+        .map(this::quantity)
+        .filter(q -> !predictors.contains(q))
+        .forEach(predictors::add);
     LineNames names =
         new LineNames(room.tree(), measured(ask.predict(), ask.from()).keySet(), room.words());
     Sheet sheet =
         Sheet.of(
-            from,
+            predictors,
             quantity(ask.predict()),
             line,
             axes,
@@ -110,20 +115,24 @@ final class SizeStudy {
             room.words(),
             room.locale(),
             room.note());
-    LineNumbers numbers = new LineNumbers(room.words(), room.locale());
-    List<NumberRow> rows = new ArrayList<>();
-    rows.add(numbers.of(names.of(line), line, from));
-    finding
-        .beside()
-        .flatMap(second -> second.value())
-        .ifPresent(second -> rows.add(numbers.of(names.of(second), second, from)));
+    LineNumbers numbers = new LineNumbers(room.words(), room.locale(), this::quantity);
+    List<NumberRow> rows = new ArrayList<>(numbers.of(names.of(line), line));
+    finding.beside().ifPresent(second -> rows.addAll(numbers.of(names.of(second), second)));
     return new SizeShown(
         AnswerText.of(sheet, finding, line),
-        Optional.of(new LineFigure(sheet, finding).of(line)),
+        Optional.of(
+            predictorsOf(line) == 1
+                ? new LineFigure(sheet, finding).of(line)
+                : new FitFigure(sheet, finding).of(line)),
         DiagnosticFigures.of(sheet, line),
         rows,
         methods(line),
-        LineTable.csv(line));
+        LineTable.csv(line),
+        Optional.of(line));
+  }
+
+  private static int predictorsOf(FittedLine line) {
+    return line.question().from().size();
   }
 
   /** The paragraph for a paper, in English, with the note on invented animals. */

@@ -29,11 +29,16 @@ public record TaxonBranch(Optional<TaxonName> name, int animals, List<TaxonBranc
 
   /** All taxa of the shelf in it. */
   Set<TaxonName> taxa() {
+    return leaves().keySet();
+  }
+
+  /** All taxa of the shelf in it, with their animals, in alphabetical order. */
+  SortedMap<TaxonName, Integer> leaves() {
+    SortedMap<TaxonName, Integer> all = new TreeMap<>();
     if (below.isEmpty()) {
-      return name.map(Set::of).orElse(Set.of());
+      name.ifPresent(n -> all.put(n, animals));
     }
-    Set<TaxonName> all = new java.util.TreeSet<>();
-    below.forEach(b -> all.addAll(b.taxa()));
+    below.forEach(b -> all.putAll(b.leaves()));
     return all;
   }
 

@@ -20,6 +20,7 @@ final class TaxonPicker extends StackPane {
   TaxonPicker(SizeDeskViewModel model, Words words) {
     this.model = model;
     tree.setId("taxa");
+    tree.setAccessibleText(words.get("ask.taxa"));
     tree.setCellFactory(view -> new BranchCell(words));
     getChildren().add(tree);
     model.taxaProperty().addListener((o, was, is) -> plant(is));

@@ -14,6 +14,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.TreeItem;
 import javafx.scene.control.TreeView;
 import org.comparanda.gui.shelf.ShelfView;
+import org.comparanda.gui.sizedesk.SizeDeskView;
 
 /** Does with a screen what a person's hand would do, at once and without waiting. */
 final class Hand {
@@ -33,21 +34,29 @@ final class Hand {
   /** Presses a button. */
   void press(String button) {
     find(button, ButtonBase.class).fire();
+    scene.getRoot().applyCss();
+    scene.getRoot().layout();
   }
 
   /** Chooses the first entry of a list that reads like this. */
   void choose(String list, String reads) {
-    chooseIn(find(list, ComboBox.class), reads);
+    chooseIn(find(list, ComboBox.class), text -> text.startsWith(reads));
   }
 
   @SuppressWarnings("unchecked") // a list of whatever; only its texts are looked at
-  private static void chooseIn(ComboBox<?> list, String reads) {
+  private static void chooseIn(ComboBox<?> list, Predicate<String> reads) {
     ComboBox<Object> box = (ComboBox<Object>) list;
     box.setValue(
         box.getItems().stream()
-            .filter(item -> box.getConverter().toString(item).startsWith(reads))
+            .filter(item -> reads.test(box.getConverter().toString(item)))
             .findFirst()
-            .orElseThrow(() -> new IllegalStateException("Nothing reads \"" + reads + "\".")));
+            .orElseThrow(() -> new IllegalStateException("No such entry in " + box.getId() + ".")));
+  }
+
+  /** Chooses the first entry of a list that holds this text, in any case. */
+  void chooseSaying(String list, String says) {
+    chooseIn(
+        find(list, ComboBox.class), text -> text.toLowerCase(java.util.Locale.ROOT).contains(says));
   }
 
   /** Takes the ticks from the leaves of a tree whose entry fits. */
@@ -73,6 +82,16 @@ final class Hand {
   /** Hands a table to the Shelf as its dialog would. */
   void importTable(Path table) {
     find("shelf-screen", ShelfView.class).importTable(table);
+  }
+
+  /** Hands a tree to the Size Desk as its dialog would. */
+  void readTree(Path newick) {
+    find("sizedesk-screen", SizeDeskView.class).readTree(newick);
+  }
+
+  /** Hands a file of equations to the Size Desk as its dialog would. */
+  void readEquations(Path file) {
+    find("sizedesk-screen", SizeDeskView.class).readEquations(file);
   }
 
   private <T extends Node> T find(String id, Class<T> kind) {

@@ -40,6 +40,41 @@ final class InventedShelf {
     return new Shelf(animals);
   }
 
+  /** The same animals, each with a femur a third as long as its jaw, give or take a twentieth. */
+  static Shelf withFemora() {
+    List<Double> wobble =
+        List.of(1.03, 0.99, 1.02, 0.98, 1.01, 0.97, 1.0, 1.04, 0.96, 1.02, 0.99, 1.01);
+    List<Animal> animals = new ArrayList<>();
+    List<Animal> jaws = shelf().animals();
+    for (int i = 0; i < jaws.size(); i++) {
+      Animal a = jaws.get(i);
+      ShelfBone jaw = a.bones().get(0);
+      double jawMm = jaw.values().values().iterator().next();
+      ShelfBone femur =
+          new ShelfBone(
+              new ElementKey("femur"),
+              Side.LEFT,
+              Portion.WHOLE,
+              Set.of(),
+              Map.of(new MeasurementCode("GL"), jawMm / 3 * wobble.get(i)));
+      animals.add(
+          new Animal(
+              a.id(),
+              a.taxon(),
+              a.source(),
+              a.drawer(),
+              a.sex(),
+              a.ageClass(),
+              a.origin(),
+              a.bodyLengthMm(),
+              a.bodyMassG(),
+              a.flags(),
+              a.remarks(),
+              List.of(jaw, femur)));
+    }
+    return new Shelf(animals);
+  }
+
   private static Animal animal(String id, TaxonName taxon, double jawMm, double bodyMm) {
     ShelfBone jaw =
         new ShelfBone(

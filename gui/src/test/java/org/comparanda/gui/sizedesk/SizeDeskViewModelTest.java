@@ -27,8 +27,7 @@ class SizeDeskViewModelTest {
   static Room room(Shelf shelf) {
     return new Room(
         () -> shelf,
-        TABLES.protocol(),
-        TABLES.taxa(),
+        TABLES,
         Words.of("sizedesk", Locale.ENGLISH),
         Locale.ENGLISH,
         "Invented.",
@@ -51,15 +50,17 @@ class SizeDeskViewModelTest {
   @Test
   void slenderSnoutOnTheBroadLineComesOutTooLongAndTheSecondLineSaysSo() {
     desk.choose(Set.of(InventedShelf.BROAD));
-    desk.compareWith(Beside.ALL);
-    desk.ownProperty().set("S-2");
-    desk.readTyped();
+    desk.choices().compareWith(Beside.ALL);
+    desk.readings().ownProperty().set("S-2");
+    desk.readings().read();
     // By hand: S-2 has a jaw of 570 mm and a body of 5 · 570 · 0.98 = 2793 mm; a broad snout of
     // that jaw would be near 8 · 570 = 4560 mm.
     AnswerText answer = desk.shownProperty().get().answer();
     assertTrue(answer.sentence().startsWith("Body length 4."), answer.sentence());
     assertTrue(answer.sentence().contains("(95 % for one animal)"), answer.sentence());
-    assertTrue(answer.cautions().stream().anyMatch(c -> c.startsWith("By the second line")));
+    assertTrue(
+        answer.cautions().stream()
+            .anyMatch(c -> c.startsWith("What the choice does: with all 2 taxa it is")));
     assertTrue(
         answer.cautions().stream().anyMatch(c -> c.endsWith("Body length 2.79 m.")),
         answer.cautions().toString());
@@ -68,8 +69,8 @@ class SizeDeskViewModelTest {
 
   @Test
   void ownAnimalIsInNoLineAndNoPicture() {
-    desk.ownProperty().set("B-3");
-    desk.readTyped();
+    desk.readings().ownProperty().set("B-3");
+    desk.readings().read();
     List<Series> series = desk.shownProperty().get().figure().orElseThrow().series();
     assertFalse(
         series.stream().flatMap(s -> s.points().stream()).anyMatch(p -> p.id().equals("B-3")));
@@ -78,22 +79,22 @@ class SizeDeskViewModelTest {
 
   @Test
   void valueOfAShelfAnimalIsFilledInAndChangesWithTheAnimal() {
-    desk.ownProperty().set("B-3");
-    desk.readTyped();
-    assertEquals("370", desk.readingProperty().get());
-    desk.ownProperty().set("B-4");
-    desk.readTyped();
-    assertEquals("410", desk.readingProperty().get());
-    desk.ownProperty().set("");
-    desk.readTyped();
-    assertEquals("", desk.readingProperty().get());
+    desk.readings().ownProperty().set("B-3");
+    desk.readings().read();
+    assertEquals("370", desk.readings().readingProperty().get());
+    desk.readings().ownProperty().set("B-4");
+    desk.readings().read();
+    assertEquals("410", desk.readings().readingProperty().get());
+    desk.readings().ownProperty().set("");
+    desk.readings().read();
+    assertEquals("", desk.readings().readingProperty().get());
   }
 
   @Test
   void boneBeyondTheShelfIsEstimatedAndSaysSo() {
     desk.choose(Set.of(InventedShelf.BROAD));
-    desk.readingProperty().set("663");
-    desk.readTyped();
+    desk.readings().readingProperty().set("663");
+    desk.readings().read();
     // By hand: the longest broad jaw is 530 mm; 663 / 530 = 1.2509.
     assertTrue(
         desk.shownProperty()
@@ -109,18 +110,18 @@ class SizeDeskViewModelTest {
   @Test
   void unreadableReadingIsRefusedWithTheReason() {
     for (String typed : List.of("abc", "-3", "0", "1.2.3", "1,234")) {
-      desk.readingProperty().set(typed);
-      desk.readTyped();
-      assertTrue(desk.problemProperty().get().contains("\"" + typed + "\""), typed);
+      desk.readings().readingProperty().set(typed);
+      desk.readings().read();
+      assertTrue(desk.readings().problemProperty().get().contains("\"" + typed + "\""), typed);
       assertTrue(desk.askProperty().get().orElseThrow().reading().isEmpty(), typed);
     }
   }
 
   @Test
   void unknownAnimalIsSaidAndNothingIsLeftOut() {
-    desk.ownProperty().set("Z-9");
-    desk.readTyped();
-    assertTrue(desk.problemProperty().get().contains("\"Z-9\""));
+    desk.readings().ownProperty().set("Z-9");
+    desk.readings().read();
+    assertTrue(desk.readings().problemProperty().get().contains("\"Z-9\""));
     assertEquals("12", desk.shownProperty().get().numbers().get(0).values().get(0));
   }
 
@@ -149,7 +150,7 @@ class SizeDeskViewModelTest {
 
   @Test
   void methodsParagraphNamesSampleFormulaIntervalAndProgram() {
-    desk.correctBy(Correction.SMEARING);
+    desk.choices().correctBy(Correction.SMEARING);
     String methods = desk.shownProperty().get().methods();
     assertTrue(methods.contains("n = 12 animals"), methods);
     assertTrue(methods.contains("ln Body length (mm) = "), methods);
@@ -161,9 +162,9 @@ class SizeDeskViewModelTest {
 
   @Test
   void majorAxisDescribesAndHasNoDiagnostics() {
-    desk.fitBy(LineMethod.SMA);
-    desk.readingProperty().set("400");
-    desk.readTyped();
+    desk.choices().fitBy(LineMethod.SMA);
+    desk.readings().readingProperty().set("400");
+    desk.readings().read();
     SizeShown shown = desk.shownProperty().get();
     assertTrue(shown.diagnostics().isEmpty());
     assertTrue(shown.figure().orElseThrow().bands().isEmpty());
@@ -181,8 +182,8 @@ class SizeDeskViewModelTest {
 
   @Test
   void axesChangeThePictureAndNotTheAnswer() {
-    desk.readingProperty().set("400");
-    desk.readTyped();
+    desk.readings().readingProperty().set("400");
+    desk.readings().read();
     AnswerText before = desk.shownProperty().get().answer();
     desk.axesProperty().set(AxisScale.PLAIN);
     assertEquals(before, desk.shownProperty().get().answer());

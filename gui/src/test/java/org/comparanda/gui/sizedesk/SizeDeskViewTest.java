@@ -1,6 +1,7 @@
 package org.comparanda.gui.sizedesk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -32,19 +33,23 @@ import org.testfx.framework.junit5.Start;
 class SizeDeskViewTest {
   private final List<AnimalId> opened = new ArrayList<>();
   private Optional<Path> place = Optional.empty();
+  private Optional<Path> tree = Optional.empty();
+  private Optional<Path> equations = Optional.empty();
   private SizeDeskViewModel model;
 
   @Start
   void open(Stage stage) {
     model =
         new SizeDeskViewModel(
-            SizeDeskViewModelTest.room(InventedShelf.shelf()), Runnable::run, Runnable::run);
+            SizeDeskViewModelTest.room(InventedShelf.withFemora()), Runnable::run, Runnable::run);
     SizeDeskView view =
         new SizeDeskView(
             model,
             Words.of("sizedesk", Locale.ENGLISH),
+            Locale.ENGLISH,
             "invented",
-            name -> place.map(folder -> folder.resolve(name)));
+            new FileDialogs(
+                name -> place.map(folder -> folder.resolve(name)), () -> tree, () -> equations));
     view.setOnAnimal(opened::add);
     StackPane dressed = new StackPane(view);
     dressed.getStylesheets().add("/org/comparanda/gui/app/light.css");
@@ -69,7 +74,7 @@ class SizeDeskViewTest {
 
   @Test
   void otherMeasurementChosenFromTheListIsAsked(FxRobot robot) {
-    robot.interact(() -> list(robot, "predict").setValue(list(robot, "predict").getItems().get(1)));
+    robot.interact(() -> list(robot, "predict").setValue(model.study().quantity("mandible.ML")));
     robot.interact(() -> list(robot, "from").setValue(list(robot, "from").getItems().get(0)));
     assertEquals("mandible.ML", model.askProperty().get().orElseThrow().predict());
     assertEquals("body_length", model.askProperty().get().orElseThrow().from());
@@ -103,6 +108,54 @@ class SizeDeskViewTest {
     assertTrue(text.contains("n = 12 animals"), text);
     robot.interact(
         () -> assertEquals(text, javafx.scene.input.Clipboard.getSystemClipboard().getString()));
+  }
+
+  @Test
+  void moreIsBehindAButtonAndALevelTypedThereIsTaken(FxRobot robot) {
+    assertFalse(robot.lookup("#more-panel").query().isVisible());
+    robot.clickOn("#more");
+    robot.doubleClickOn("#level").write("90").type(KeyCode.ENTER);
+    assertEquals(0.9, model.askProperty().get().orElseThrow().choice().level(), 1e-12); // decimals
+  }
+
+  @Test
+  void aPointIsReachedAndOpenedFromTheKeyboard(FxRobot robot) {
+    robot.interact(() -> robot.lookup("#plot").query().requestFocus());
+    robot.type(KeyCode.RIGHT, KeyCode.RIGHT, KeyCode.ENTER);
+    // The second smallest jaw is of B-1.
+    assertEquals(List.of(new AnimalId("B-1")), opened);
+    assertTrue(robot.lookup("#plot").query().getAccessibleHelp().contains("drawer K 1"));
+  }
+
+  @Test
+  void everyControlOfTheQuestionHasAName(FxRobot robot) {
+    robot.clickOn("#more").clickOn("#further-add");
+    for (String id :
+        List.of(
+            "predict",
+            "from",
+            "reading",
+            "own",
+            "taxa",
+            "method",
+            "scale",
+            "level",
+            "correction",
+            "beside",
+            "further-0",
+            "further-reading-0",
+            "further-remove-0")) {
+      String name = robot.lookup("#" + id).query().getAccessibleText();
+      assertTrue(name != null && !name.isBlank(), id);
+    }
+  }
+
+  @Test
+  void everyPageOpens(FxRobot robot) {
+    for (String page : List.of("diagnostics", "equations", "undecided", "methods", "plot")) {
+      robot.clickOn("#page-" + page);
+      assertTrue(robot.lookup("#" + page).tryQuery().isPresent(), page);
+    }
   }
 
   @SuppressWarnings("unchecked") // the screen's own lists

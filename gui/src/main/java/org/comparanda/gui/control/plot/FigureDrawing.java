@@ -62,6 +62,11 @@ public final class FigureDrawing {
         .map(Near::point);
   }
 
+  /** Where a point is drawn. */
+  public Xy placeOf(Series.Point point) {
+    return toSheet(point.at());
+  }
+
   /** Draws all of it. */
   public void draw(Pen pen) {
     pen.area(corners(sheet), palette.ground(), palette.ground(), 0);
