@@ -43,7 +43,7 @@ record SuggestionText(Terminal terminal) {
     }
     if (!s.taxa().isEmpty()) {
       terminal.say("  Method " + s.basis().method() + "; priors " + s.basis().priors() + ".");
-      terminal.say("  " + s.basis().sample());
+      terminal.say("  " + s.basis().missing().words());
     }
     s.warnings().forEach(w -> terminal.say("  Careful: " + w));
     terminal.say("");

@@ -197,7 +197,7 @@ public final class BoneReport {
                 basis.taxa(),
                 basis.method(),
                 basis.priors(),
-                basis.sample(),
+                basis.missing().words(),
                 basis.thresholds().nothingFits(),
                 basis.thresholds().poorFit(),
                 basis.thresholds().oneShare(),

@@ -9,9 +9,6 @@ import org.comparanda.reference.BoneInHand;
 
 /** Answers one bone: the steps of the answer rules in their order, with everything shown beside. */
 final class Bench {
-  private static final String EXACT_SUBSET =
-      "The animals that have all of this set; what is missing was not guessed.";
-
   private final Comparison comparison;
   private final BoneInHand bone;
   private final ElementRows element;
@@ -38,7 +35,10 @@ final class Bench {
     Sample sample = comparison.sample(bone.element(), set);
     int unit = sample.unit(bone.animal());
     String noPriors =
-        rules.priors().among(sample).fold(p -> "", none -> none.reason() + " " + none.remedy());
+        rules
+            .priors()
+            .among(sample.taxa(), group -> 1)
+            .fold(p -> "", none -> none.reason() + " " + none.remedy());
     if (!noPriors.isEmpty()) {
       return unfitted(BeforeFit.notFitted(noPriors));
     }
@@ -91,7 +91,7 @@ final class Bench {
         List.of(),
         List.of(),
         warnings(),
-        basis(0, 0, "none: no fit was made", "No fit was made."));
+        basis(0, 0, "none: no fit was made", Suggestion.Missing.notFitted()));
   }
 
   private Suggestion tooThin(int unit, String why) {
@@ -104,6 +104,7 @@ final class Bench {
     List<TaxonFit> fits = judgement.fits();
     Fit fit = judgement.fit();
     int animals = fit.moments().rows();
+    MissingWords missing = new MissingWords(fit, values, rules.thresholds());
     CalibratedList calibrated = CalibratedList.of(fit.sample(), question, fits, rules.thresholds());
     return new Suggestion(
         bone.id(),
@@ -112,6 +113,7 @@ final class Bench {
         verdict.answer(),
         new AnswerSentence(ladder, rules.thresholds()).of(verdict, fits, judgement.gate()),
         SampleLine.of(bone, comparison.protocol(), set.size(), animals)
+            + missing.inShort()
             + SampleLine.trial(
                 verdict, judgement.gate(), judgement.trial().toldApart(verdict.taxa(), fit.unit())),
         details(question, judgement),
@@ -122,11 +124,11 @@ final class Bench {
         calibrated.taxa(),
         calibrated.label(),
         ladder.proposal(verdict),
-        new DrawerList(fit.sample(), fit.unit(), judgement.distances(), values, rules).of(fits),
-        NearestList.of(fit.sample(), fit.unit(), values),
+        new DrawerList(fit, judgement.distances(), values, rules).of(fits),
+        NearestList.of(fit, values),
         next(verdict, fits, fit.unit()),
         warnings(),
-        basis(animals, fits.size(), judgement.reason(), EXACT_SUBSET));
+        basis(animals, fits.size(), judgement.reason(), missing.basis()));
   }
 
   private List<NextMeasurement> next(Verdict verdict, List<TaxonFit> fits, int unit) {
@@ -136,7 +138,7 @@ final class Bench {
   }
 
   private List<SizeFreeFit> withoutSize(Judgement judgement) {
-    return rules.scale() == Scale.LN
+    return rules.scale() == Scale.LN && judgement.fit().filled().isEmpty()
         ? new SizeFree(rules.thresholds()).of(judgement.fit(), values, judgement.fits())
         : List.of();
   }
@@ -148,6 +150,9 @@ final class Bench {
     explanation.why(judgement.distances()).ifPresent(details::add);
     explanation.lessLikely().ifPresent(details::add);
     explanation.thin().ifPresent(details::add);
+    new MissingWords(judgement.fit(), values, rules.thresholds())
+        .notRuledOut()
+        .ifPresent(details::add);
     details.addAll(sensitivity(question, judgement));
     details.addAll(
         new SizeFree(rules.thresholds()).sentences(judgement.fits(), withoutSize(judgement)));
@@ -223,13 +228,13 @@ final class Bench {
     return warnings;
   }
 
-  private Suggestion.Basis basis(int animals, int taxa, String method, String sample) {
+  private Suggestion.Basis basis(int animals, int taxa, String method, Suggestion.Missing missing) {
     return new Suggestion.Basis(
         animals,
         taxa,
         rules.priors().name(),
         method,
-        sample,
+        missing,
         bone.animal().filter(a -> comparison.shelf().animal(a).isPresent()),
         rules.setAside(),
         rules.thresholds(),

@@ -29,12 +29,13 @@ record CalibratedList(List<TaxonName> taxa, String label) {
     double level = 1 - limits.calibratedMiss();
     return ranks(sample, question.unit(), question.bone())
         .fold(
-            ranks -> listed(sample, question.offer(), fits, ranks, level),
+            ranks -> listed(sample, question.unit(), question.offer(), fits, ranks, level),
             none -> new CalibratedList(List.of(), "No calibrated list: " + none.reason()));
   }
 
   private static CalibratedList listed(
       Sample sample,
+      int unit,
       Sample.Offer offer,
       List<TaxonFit> fits,
       List<ConformalRank> ranks,
@@ -45,6 +46,7 @@ record CalibratedList(List<TaxonName> taxa, String label) {
             .filter(r -> !r.canRuleOut(level))
             .map(r -> sample.taxa().get(r.group()).value())
             .toList();
+    boolean filled = sample.filled(unit).value().isPresent();
     String label =
         "holds the true taxon in "
             + Wording.percent(level)
@@ -55,6 +57,7 @@ record CalibratedList(List<TaxonName> taxa, String label) {
                 : "; too few animals to rule out by their own ranks, so pooled, needs equal"
                     + " spread: "
                     + Wording.all(pooled))
+            + (filled ? "; ranked with the shelf's holes filled, so breakage must be random" : "")
             + (offer == Sample.Offer.ONE_SIDE ? "; approximate for a single side" : "");
     return new CalibratedList(
         fits.stream().map(TaxonFit::taxon).filter(on::contains).toList(), label);
@@ -85,7 +88,10 @@ record CalibratedList(List<TaxonName> taxa, String label) {
   }
 
   private static Outcome<List<ConformalRank>> ranks(Sample sample, int unit, BoneRow bone) {
-    return sample.conformal(unit).ranks(sample.numbers(bone));
+    double[] x = sample.numbers(bone);
+    return sample
+        .filled(unit)
+        .fold(filled -> filled.ranks(x), none -> sample.conformal(unit).ranks(x));
   }
 
   private static List<TaxonName> on(Sample sample, List<ConformalRank> ranks, double level) {

@@ -10,16 +10,15 @@ import org.comparanda.taxon.TaxonName;
 
 /** The taxa that the readings so far rule out, each with one sentence that says why. */
 final class DrawerList {
+  private final Fit fit;
   private final Sample sample;
-  private final int unit;
   private final GroupDistances distances;
   private final BoneRow bone;
   private final ComparisonRules rules;
 
-  DrawerList(
-      Sample sample, int unit, GroupDistances distances, BoneRow bone, ComparisonRules rules) {
-    this.sample = sample;
-    this.unit = unit;
+  DrawerList(Fit fit, GroupDistances distances, BoneRow bone, ComparisonRules rules) {
+    this.fit = fit;
+    this.sample = fit.sample();
     this.distances = distances;
     this.bone = bone;
     this.rules = rules;
@@ -47,7 +46,7 @@ final class DrawerList {
   private String why(TaxonName taxon) {
     MeasurementCode code = strongest(taxon);
     List<Double> shelf =
-        sample.animalsWithout(unit).stream()
+        fit.animals().stream()
             .filter(a -> a.taxon().equals(taxon))
             .flatMap(a -> Optional.ofNullable(a.mean().values().get(code)).stream())
             .map(this::plain)

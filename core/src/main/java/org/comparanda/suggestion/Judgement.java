@@ -76,9 +76,7 @@ record Judgement(
     return new Judgement(
         fit,
         fit.model()
-            .fold(
-                m -> fit.sample().choice().reasonWith(m.shrinkage()),
-                none -> fit.sample().choice().reason()),
+            .fold(m -> fit.choice().reasonWith(m.shrinkage()), none -> fit.choice().reason()),
         distances,
         fits,
         trial,

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.IntUnaryOperator;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.taxon.TaxonName;
 
@@ -61,19 +62,29 @@ public record Priors(Kind kind, Map<TaxonName, Double> weights, String source) {
     return source;
   }
 
-  private double weight(Sample sample, int group) {
+  private double weight(TaxonName taxon, int rows) {
     return switch (kind) {
       case EQUAL -> 1.0;
-      case SHELF -> sample.rows(Sample.Offer.ANIMAL).count(group);
-      case LIST -> weights.getOrDefault(sample.taxa().get(group), 0.0);
+      case SHELF -> rows;
+      case LIST -> weights.getOrDefault(taxon, 0.0);
     };
   }
 
-  /** These priors for the taxa of a sample; none where the list names no taxon that it has. */
+  /** These priors for the animals that have the whole set of a sample. */
   Outcome<org.comparanda.statistics.discriminant.Priors> among(Sample sample) {
+    return among(sample.taxa(), sample.rows(Sample.Offer.ANIMAL)::count);
+  }
+
+  /**
+   * These priors for some taxa; none where the list names no taxon of them.
+   *
+   * @param rows by place in the list of taxa
+   */
+  Outcome<org.comparanda.statistics.discriminant.Priors> among(
+      List<TaxonName> taxa, IntUnaryOperator rows) {
     List<Double> numbers = new ArrayList<>();
-    for (int group = 0; group < sample.taxa().size(); group++) {
-      numbers.add(weight(sample, group));
+    for (int group = 0; group < taxa.size(); group++) {
+      numbers.add(weight(taxa.get(group), rows.applyAsInt(group)));
     }
     return numbers.stream().anyMatch(w -> w > 0)
         ? Outcome.of(new org.comparanda.statistics.discriminant.Priors(source, numbers))

@@ -5,13 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.AnimalId;
+import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.discriminant.Conformal;
 import org.comparanda.statistics.discriminant.GroupMoments;
 import org.comparanda.statistics.discriminant.GroupedRows;
+import org.comparanda.statistics.discriminant.RowsWithHoles;
 import org.comparanda.statistics.discriminant.SidePairs;
 import org.comparanda.statistics.discriminant.UnitMoments;
 import org.comparanda.taxon.TaxonName;
@@ -24,6 +27,8 @@ final class Sample {
   /** A unit that no animal of the shelf has. */
   static final int STRANGER = -1;
 
+  private static final int FILLED_KEPT = 64;
+
   private final ElementRows element;
   private final List<MeasurementCode> set;
   private final Coordinates coordinates;
@@ -35,6 +40,8 @@ final class Sample {
   private final Once<MethodChoice> choice;
   private final Once<Conformal> conformal;
   private final Map<TaxonName, Set<Integer>> unitsByTaxon;
+  private final ComparisonRules rules;
+  private final Memo<Integer, Outcome<Filled>> filled;
 
   /** What a bone in hand is compared as. */
   enum Offer {
@@ -54,6 +61,8 @@ final class Sample {
     this.set = List.copyOf(set);
     this.coordinates = Coordinates.on(rules.scale(), set.size());
     this.taxa = element.taxa();
+    this.rules = rules;
+    this.filled = new Memo<>(FILLED_KEPT, this::filledAfresh);
     this.rows = rows;
     this.oneSideRows = rows.withSides(pairs);
     this.moments = UnitMoments.of(rows);
@@ -157,6 +166,52 @@ final class Sample {
     return unit == STRANGER ? conformal.get() : Conformal.of(rows.withoutUnit(unit));
   }
 
+  /** n − k − p + 1 without a unit: the degrees of freedom that typicality rests on. */
+  int degreesWithout(int unit) {
+    return momentsWithout(unit, Offer.ANIMAL).degreesOfFreedom() - columns() + 1;
+  }
+
+  /**
+   * The animals without a unit with their holes filled; only where those that have the whole set
+   * are too few, and where it can be done.
+   */
+  Outcome<Filled> filled(int unit) {
+    return filled.of(unit);
+  }
+
+  private Outcome<Filled> filledAfresh(int unit) {
+    if (degreesWithout(unit) >= rules.thresholds().degreesNeeded()) {
+      return Outcome.none("Enough animals have the whole set.", "Nothing is to be filled.");
+    }
+    if (rules.scale() == Scale.PROPORTIONS) {
+      return Outcome.none("Proportions need whole rows.", "Compare sizes.");
+    }
+    return choiceWithHoles()
+        .then(c -> Filled.of(withHoles().withoutUnit(unit), taxa, rules.thresholds()));
+  }
+
+  /** The method where holes are filled, the same whichever animal is out. */
+  Outcome<MethodChoice> choiceWithHoles() {
+    return MethodChoice.withHoles(rules.houseChoice(element.element()).orElse(rules.method()));
+  }
+
+  /** All animals that have any of the set, each with what it has. */
+  RowsWithHoles withHoles() {
+    RowsWithHoles.Builder holed = RowsWithHoles.builder(set.size(), taxa.size());
+    for (int unit = 0; unit < element.animals().size(); unit++) {
+      AnimalRow animal = element.animals().get(unit);
+      for (BoneRow row : rowsOf(animal, rules.counting())) {
+        Map<Integer, Double> cells = new TreeMap<>();
+        for (int j = 0; j < set.size(); j++) {
+          int column = j;
+          Optional.ofNullable(row.values().get(set.get(j))).ifPresent(v -> cells.put(column, v));
+        }
+        holed.add(taxa.indexOf(animal.taxon()), unit, cells);
+      }
+    }
+    return holed.build();
+  }
+
   /** The number of an animal, {@link #STRANGER} for one that has no row of this element. */
   int unit(Optional<AnimalId> animal) {
     for (int unit = 0; unit < element.animals().size(); unit++) {
@@ -175,6 +230,15 @@ final class Sample {
   boolean hasOthers(int unit, TaxonName taxon) {
     Set<Integer> units = unitsByTaxon.getOrDefault(taxon, Set.of());
     return units.size() > (units.contains(unit) ? 1 : 0);
+  }
+
+  /** The animals of the element but one that have any of the set, in catalogue order. */
+  List<AnimalRow> animalsWithAny(int unit) {
+    return IntStream.range(0, element.animals().size())
+        .filter(i -> i != unit)
+        .mapToObj(this::animal)
+        .filter(a -> !a.mean().partOf(set).isEmpty())
+        .toList();
   }
 
   /** The animals of the sample but one, in catalogue order. */

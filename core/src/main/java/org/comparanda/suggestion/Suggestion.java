@@ -74,7 +74,7 @@ public record Suggestion(
    * @param taxa taxa in the fit
    * @param priors named: equal, shelf, or the file and its source
    * @param method the method used, with the reason it was chosen
-   * @param sample how missing measurements were met, in words
+   * @param missing how missing measurements were met
    * @param leftOut the animal that the bone belongs to, out of everything
    * @param setAside taxa that cannot occur here, with the reason
    * @param thresholds the numbers it was decided by
@@ -85,13 +85,39 @@ public record Suggestion(
       int taxa,
       String priors,
       String method,
-      String sample,
+      Missing missing,
       Optional<AnimalId> leftOut,
       List<SetAside> setAside,
       Thresholds thresholds,
       String shelfVersion) {
     public Basis {
       setAside = List.copyOf(setAside);
+    }
+  }
+
+  /**
+   * How measurements that animals of the shelf lack were met.
+   *
+   * @param way what was done
+   * @param words the same in plain sentences
+   * @param wholeAnimals animals that have the whole set
+   * @param lowestTypicality the smallest typicality that could come out, where it is a rank; empty
+   *     where it has no such bound
+   */
+  public record Missing(
+      Way way, String words, int wholeAnimals, Optional<Double> lowestTypicality) {
+    /** What is done about holes. */
+    public enum Way {
+      /** No fit was made. */
+      NOT_FITTED,
+      /** Only animals that have the whole set are in the fit. */
+      EXACT_SUBSET,
+      /** Too few have it: holes were filled by expectation and maximisation. */
+      FILLED
+    }
+
+    static Missing notFitted() {
+      return new Missing(Way.NOT_FITTED, "No fit was made.", 0, Optional.empty());
     }
   }
 }

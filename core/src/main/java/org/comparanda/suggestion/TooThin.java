@@ -84,10 +84,7 @@ final class TooThin {
   }
 
   private int degrees(List<MeasurementCode> set, int unit) {
-    Sample sample = samples.apply(set);
-    return sample.momentsWithout(unit, Sample.Offer.ANIMAL).degreesOfFreedom()
-        - sample.columns()
-        + 1;
+    return samples.apply(set).degreesWithout(unit);
   }
 
   private static String list(List<MeasurementCode> set) {

@@ -89,15 +89,37 @@ final class TrialRun {
                             sample.rows(offer), table.build(), choice.method(), priors)));
     for (int j = 0; j < here.size(); j++) {
       int row = j;
-      judged.put(
-          here.get(j),
-          heldOut(
-              sample,
-              offered.get(here.get(j)),
-              trial.then(t -> Outcome.of(t.rows().get(row))),
-              rules.thresholds(),
-              answers));
+      Offered bone = offered.get(here.get(j));
+      HeldOut heldOut =
+          sample.filled(bone.unit()).value().isPresent()
+              ? withHoles(sample, bone, rules, answers)
+              : heldOut(
+                  sample,
+                  bone,
+                  trial.then(t -> Outcome.of(t.rows().get(row))),
+                  rules.thresholds(),
+                  answers);
+      judged.put(here.get(j), heldOut);
     }
+  }
+
+  /** Refitted without the animal, as the Bench does it. */
+  private static HeldOut withHoles(
+      Sample sample, Offered offered, ComparisonRules rules, AnswerRules answers) {
+    Fit fit = Fit.of(sample, offered.unit(), offered.offer(), rules);
+    Outcome<List<TaxonFit>> fits = fit.fits(offered.bone());
+    TaxonName taxon = sample.animal(offered.unit()).taxon();
+    int group = sample.taxa().indexOf(taxon);
+    return new HeldOut(
+        offered,
+        sample.set(),
+        taxon,
+        group,
+        fits.value().map(f -> f.get(0).taxon()),
+        fit.model().then(m -> Outcome.of(m.shares(sample.numbers(offered.bone())))),
+        fit.moments().count(group) > 0,
+        fits,
+        fits.fold(f -> answers.beforeGate(f).answer(), none -> Answer.SHELF_TOO_THIN));
   }
 
   private static HeldOut heldOut(

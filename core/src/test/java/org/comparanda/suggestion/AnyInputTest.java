@@ -42,6 +42,7 @@ class AnyInputTest {
   @Test
   void everyBoneGetsOneAnswerThatKeepsTheRules() {
     Set<Answer> seen = EnumSet.noneOf(Answer.class);
+    Set<Suggestion.Missing.Way> ways = EnumSet.noneOf(Suggestion.Missing.Way.class);
     for (int seed = 0; seed < SHELVES; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       Shelf shelf = shelf(random);
@@ -52,12 +53,14 @@ class AnyInputTest {
         Suggestion suggestion = comparison.suggest(bone);
         String where = "seed " + seed + ", bone " + i + ": " + bone + "\n" + suggestion;
         seen.add(suggestion.answer());
+        ways.add(suggestion.basis().missing().way());
         keepsTheRules(suggestion, bone, shelf, where);
         assertEquals(suggestion, comparison.suggest(bone), "asked twice, " + where);
       }
     }
     assertEquals(
         EnumSet.complementOf(EnumSet.of(Answer.FITS_GROUP_ONLY)), seen, "the tree is empty");
+    assertEquals(EnumSet.allOf(Suggestion.Missing.Way.class), ways);
   }
 
   private static void keepsTheRules(Suggestion s, BoneInHand bone, Shelf shelf, String where) {
@@ -70,6 +73,8 @@ class AnyInputTest {
         s.answer() == Answer.NOTHING_FITS || s.answer() == Answer.POOR_FIT,
         s.sentence().endsWith("If this could be human, press STOP."),
         where);
+    double lowest = s.basis().missing().lowestTypicality().orElse(0.0);
+    assertTrue(s.taxa().stream().allMatch(f -> lowest <= 1.02 * f.typicality()), where);
     double sum = 0;
     double before = Double.POSITIVE_INFINITY;
     for (TaxonFit fit : s.taxa()) {

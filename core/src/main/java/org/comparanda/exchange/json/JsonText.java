@@ -62,6 +62,11 @@ final class JsonText implements AutoCloseable {
     return text(name, value.get());
   }
 
+  /** The number, or null where there is none. */
+  JsonText optionalNumber(String name, Optional<Double> value) throws IOException {
+    return value.isPresent() ? number(name, value.get()) : nothing(name);
+  }
+
   JsonText yesOrNo(String name, boolean value) throws IOException {
     out.writeBooleanField(name, value);
     return this;

@@ -106,7 +106,10 @@ public final class SuggestionJson implements AutoCloseable {
         .count("taxa", basis.taxa())
         .text("priors", basis.priors())
         .text("method", basis.method())
-        .text("sample", basis.sample())
+        .text("missing", basis.missing().way())
+        .text("sample", basis.missing().words())
+        .count("wholeAnimals", basis.missing().wholeAnimals())
+        .optionalNumber("lowestTypicality", basis.missing().lowestTypicality())
         .optionalText("leftOut", basis.leftOut())
         .array("setAside");
     for (SetAside aside : basis.setAside()) {

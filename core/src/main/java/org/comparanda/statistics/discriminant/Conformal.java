@@ -84,7 +84,7 @@ public final class Conformal {
       }
     }
     return new ConformalRank(
-        group, n, (double) asFarInGroup / (n + 1), (double) asFarInAll / comparable);
+        group, n, (double) asFarInGroup / (n + 1), (double) asFarInAll / comparable, comparable);
   }
 
   /** (z + move · v)ᵀ (1 − pull v vᵀ) (z + move · v). */

@@ -74,6 +74,37 @@ final class Filling {
     return filled;
   }
 
+  /** The scatter that filled rows have where their measured values have this one. */
+  SymmetricMatrix filledScatter(SymmetricMatrix measuredScatter) {
+    int p = leftOver.size();
+    int q = measured.length;
+    double[][] loads = new double[p][q];
+    for (int j = 0; j < q; j++) {
+      loads[measured[j]][j] = 1;
+      for (int m = 0; m < missing.length; m++) {
+        loads[missing[m]][j] = slopes.get(m)[j];
+      }
+    }
+    double[][] half = new double[p][q];
+    for (int i = 0; i < p; i++) {
+      for (int a = 0; a < q; a++) {
+        for (int b = 0; b < q && loads[i][a] != 0; b++) {
+          half[i][b] += loads[i][a] * measuredScatter.get(a, b);
+        }
+      }
+    }
+    double[][] filled = new double[p][p];
+    for (int i = 0; i < p; i++) {
+      for (int j = 0; j <= i; j++) {
+        for (int b = 0; b < q; b++) {
+          filled[i][j] += half[i][b] * loads[j][b];
+        }
+        filled[j][i] = filled[i][j];
+      }
+    }
+    return SymmetricMatrix.of(filled);
+  }
+
   /** Covariance of the missing columns given the measured ones, zero elsewhere. */
   SymmetricMatrix leftOver() {
     return leftOver;

@@ -1,6 +1,7 @@
 package org.comparanda.statistics.discriminant;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.SymmetricMatrix;
@@ -58,6 +59,21 @@ public final class GroupMoments {
         SymmetricMatrix.sumOfProducts(p, residuals),
         rows.sides().count(),
         rows.sides().spread());
+  }
+
+  /**
+   * The same means and W, as if they stood on so many rows of each group: fewer than there are
+   * where holes were filled. The groups that have rows stay the same; k must stay below the rows.
+   */
+  public GroupMoments standingOn(int... rows) {
+    int df = Arrays.stream(rows).sum() - groupsPresent();
+    return new GroupMoments(
+        rows.clone(), means, scatter.times((double) df / degreesOfFreedom()), pairs, sideSpread);
+  }
+
+  /** The same moments, where a single side is judged with the spread of these differences. */
+  public GroupMoments withSides(SidePairs sides) {
+    return new GroupMoments(counts, means, scatter, sides.count(), sides.spread());
   }
 
   /** The same for the columns named, in that order: as if fitted to them alone. */

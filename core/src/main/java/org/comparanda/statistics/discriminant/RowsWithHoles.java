@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -41,6 +43,11 @@ public final class RowsWithHoles {
 
     double[] values() {
       return values;
+    }
+
+    /** The columns measured, as a key. */
+    List<Integer> pattern() {
+      return IntStream.of(measured).boxed().toList();
     }
 
     boolean has(int column) {
@@ -123,6 +130,26 @@ public final class RowsWithHoles {
     return new RowsWithHoles(columns, groups, rows.stream().filter(r -> r.unit != unit).toList());
   }
 
+  /** The same with one more row, without holes and of a unit that no other row has. */
+  public RowsWithHoles plus(int group, double... values) {
+    List<Row> more = new ArrayList<>(rows);
+    int[] all = IntStream.range(0, columns).toArray();
+    more.add(new Row(group, -1, all, Vectors.checked(columns, values)));
+    return new RowsWithHoles(columns, groups, more);
+  }
+
+  /** The same without the groups of which some column was never measured: nothing tells it. */
+  public RowsWithHoles withoutUntoldGroups() {
+    Set<Integer> told =
+        IntStream.range(0, groups).filter(this::told).boxed().collect(Collectors.toSet());
+    return new RowsWithHoles(
+        columns, groups, rows.stream().filter(r -> told.contains(r.group)).toList());
+  }
+
+  private boolean told(int group) {
+    return IntStream.range(0, columns).allMatch(j -> count(group, j) > 0);
+  }
+
   /** How many rows have both columns. */
   public int together(int column, int other) {
     return (int) rows.stream().filter(r -> r.has(column) && r.has(other)).count();
@@ -131,6 +158,28 @@ public final class RowsWithHoles {
   /** How many rows of a group have the column. */
   public int count(int group, int column) {
     return (int) rows.stream().filter(r -> r.group == group && r.has(column)).count();
+  }
+
+  /**
+   * Rows of each group that have the two columns which fewest of its rows have together, at least
+   * one where the group has rows: on no more do its part of the means and of the spread stand.
+   */
+  public int[] fewestTogether() {
+    int[] fewest = new int[groups];
+    for (int g = 0; g < groups; g++) {
+      int group = g;
+      List<Row> own = rows.stream().filter(r -> r.group == group).toList();
+      int least = own.size();
+      for (int i = 0; i < columns; i++) {
+        for (int j = 0; j <= i; j++) {
+          int a = i;
+          int b = j;
+          least = Math.min(least, (int) own.stream().filter(r -> r.has(a) && r.has(b)).count());
+        }
+      }
+      fewest[g] = own.isEmpty() ? 0 : Math.max(1, least);
+    }
+    return fewest;
   }
 
   /** Rows of the group. */

@@ -92,7 +92,8 @@ class JsonFormsTest {
             2,
             "equal",
             "predictive",
-            "complete",
+            new Suggestion.Missing(
+                Suggestion.Missing.Way.FILLED, "complete", 7, Optional.of(0.03125)),
             Optional.empty(),
             List.of(new SetAside(new TaxonName("Bubalus bubalis"), "none in this county")),
             Thresholds.withDefaults(),

@@ -30,23 +30,23 @@ class ConformalTest {
   @Test
   void ranksByHand() {
     List<ConformalRank> ranks = value(Conformal.of(FIVE).ranks(10.0));
-    assertEquals(new ConformalRank(0, 3, 1 / 4.0, 1 / 6.0), ranks.get(0));
-    assertEquals(new ConformalRank(1, 2, 1 / 3.0, 1 / 6.0), ranks.get(1));
+    assertEquals(new ConformalRank(0, 3, 1 / 4.0, 1 / 6.0, 6), ranks.get(0));
+    assertEquals(new ConformalRank(1, 2, 1 / 3.0, 1 / 6.0, 6), ranks.get(1));
   }
 
   // x = 2 is the mean of group 0 before and after: all lie at least as far.
   @Test
   void theMeanItselfIsTheMostUsual() {
-    assertEquals(new ConformalRank(0, 3, 1, 1), value(Conformal.of(FIVE).ranks(2.0)).get(0));
+    assertEquals(new ConformalRank(0, 3, 1, 1, 6), value(Conformal.of(FIVE).ranks(2.0)).get(0));
   }
 
   @Test
   void nineteenAnimalsCanRuleOutAtFiveInAHundredAndEighteenCannot() {
-    assertTrue(new ConformalRank(0, 19, 0.05, 1).canRuleOut(0.95));
-    assertFalse(new ConformalRank(0, 18, 0.05, 1).canRuleOut(0.95));
-    assertFalse(new ConformalRank(0, 19, 0.05, 1).listed(0.95));
-    assertTrue(new ConformalRank(0, 18, 1 / 19.0, 0.2).listed(0.95));
-    assertFalse(new ConformalRank(0, 18, 1 / 19.0, 0.02).listed(0.95));
+    assertTrue(new ConformalRank(0, 19, 0.05, 1, 50).canRuleOut(0.95));
+    assertFalse(new ConformalRank(0, 18, 0.05, 1, 50).canRuleOut(0.95));
+    assertFalse(new ConformalRank(0, 19, 0.05, 1, 50).listed(0.95));
+    assertTrue(new ConformalRank(0, 18, 1 / 19.0, 0.2, 50).listed(0.95));
+    assertFalse(new ConformalRank(0, 18, 1 / 19.0, 0.02, 50).listed(0.95));
   }
 
   // The ranks of 20 exchangeable rows are uniform on 1/20 ... 20/20: of 400 new rows at most 1/20
