@@ -1,6 +1,5 @@
 package org.comparanda.suggestion;
 
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -10,7 +9,7 @@ import org.comparanda.measurement.MeasurementCode;
 /** One bone as numbers on the scale of the comparison; a measurement that it lacks is absent. */
 record BoneRow(Side side, Map<MeasurementCode, Double> values) {
   BoneRow {
-    values = Collections.unmodifiableMap(new TreeMap<>(values));
+    values = Map.copyOf(values);
   }
 
   boolean has(List<MeasurementCode> set) {

@@ -31,8 +31,10 @@ public final class Comparison {
   private final AnswerRules answers;
   private final String shelfVersion;
   private final Memo<ElementKey, ElementRows> elements;
+  private final Memo<ElementKey, List<AnimalPoint>> points;
   private final Memo<MeasurementSet, Sample> samples;
   private final Memo<MeasurementSet, TrialRun> runs;
+  private final Memo<MeasurementSet, TrialRun> gates;
   private final Memo<MeasurementSet, Trial> trials;
   private final Map<MeasurementSet, SecondOpinions> opinions = new ConcurrentHashMap<>();
 
@@ -47,9 +49,11 @@ public final class Comparison {
     this.answers = new AnswerRules(rules.thresholds(), tree);
     this.shelfVersion = ShelfVersion.of(shelf);
     this.elements = new Memo<>(ELEMENTS_KEPT, key -> ElementRows.of(shelf, protocol, key, rules));
+    this.points = new Memo<>(ELEMENTS_KEPT, this::pointsAfresh);
     this.samples =
         new Memo<>(SAMPLES_KEPT, set -> Sample.of(element(set.element()), set.codes(), rules));
     this.runs = new Memo<>(TRIALS_KEPT, this::runAfresh);
+    this.gates = new Memo<>(TRIALS_KEPT, this::gateAfresh);
     this.trials = new Memo<>(TRIALS_KEPT, this::reportAfresh);
   }
 
@@ -132,16 +136,22 @@ public final class Comparison {
 
   /** The comparative animals as dots for the picture, the bone's own animal left out. */
   public List<AnimalPoint> points(ElementKey element, BoneInHand bone) {
-    return element(element).animals().stream()
-        .filter(a -> bone.animal().filter(a.animal()::equals).isEmpty())
-        .sorted(Comparator.comparing(AnimalRow::animal))
-        .map(this::point)
-        .toList();
+    List<AnimalPoint> all = points.of(element);
+    return bone.animal().isEmpty()
+        ? all
+        : all.stream().filter(p -> bone.animal().filter(p.animal()::equals).isEmpty()).toList();
   }
 
   /** Hash of the rows that the shelf holds; equal shelves have equal versions. */
   public String shelfVersion() {
     return shelfVersion;
+  }
+
+  private List<AnimalPoint> pointsAfresh(ElementKey element) {
+    return element(element).animals().stream()
+        .sorted(Comparator.comparing(AnimalRow::animal))
+        .map(this::point)
+        .toList();
   }
 
   private AnimalPoint point(AnimalRow animal) {
@@ -178,6 +188,11 @@ public final class Comparison {
     return runs.of(set(element, codes));
   }
 
+  /** The part of the trial that an answer on this very set rests on. */
+  TrialRun gate(ElementKey element, List<MeasurementCode> codes) {
+    return gates.of(set(element, codes));
+  }
+
   NextBest nextBest(ElementKey element) {
     return new NextBest(protocol, rules.thresholds(), codes -> sample(element, codes));
   }
@@ -189,6 +204,11 @@ public final class Comparison {
 
   private TrialRun runAfresh(MeasurementSet set) {
     return TrialRun.of(
+        element(set.element()), set.codes(), rules, answers, codes -> sample(set.element(), codes));
+  }
+
+  private TrialRun gateAfresh(MeasurementSet set) {
+    return TrialRun.ofWholeAnimals(
         element(set.element()), set.codes(), rules, answers, codes -> sample(set.element(), codes));
   }
 

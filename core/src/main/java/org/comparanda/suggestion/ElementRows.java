@@ -23,11 +23,17 @@ import org.comparanda.taxon.TaxonName;
  * order, and the measurements that any of them has, in protocol order.
  *
  * @param codes measurements, those of the protocol first
+ * @param shown smallest and largest value of each measurement, on the scale
  */
-record ElementRows(ElementKey element, List<MeasurementCode> codes, List<AnimalRow> animals) {
+record ElementRows(
+    ElementKey element,
+    List<MeasurementCode> codes,
+    List<AnimalRow> animals,
+    Map<MeasurementCode, Range> shown) {
   ElementRows {
     codes = List.copyOf(codes);
     animals = List.copyOf(animals);
+    shown = Map.copyOf(shown);
   }
 
   static ElementRows of(Shelf shelf, Protocol protocol, ElementKey element, ComparisonRules rules) {
@@ -41,7 +47,7 @@ record ElementRows(ElementKey element, List<MeasurementCode> codes, List<AnimalR
           .filter(taxon -> !aside.contains(taxon) && !bones.isEmpty())
           .ifPresent(taxon -> animals.add(row(animal, taxon, bones)));
     }
-    return new ElementRows(element, codes(protocol, element, animals), animals);
+    return new ElementRows(element, codes(protocol, element, animals), animals, shown(animals));
   }
 
   /** The taxa of these animals, in alphabetical order. */
@@ -56,13 +62,8 @@ record ElementRows(ElementKey element, List<MeasurementCode> codes, List<AnimalR
 
   /** A warning where a reading is outside what any of these animals shows, on the scale. */
   Optional<String> outside(MeasurementCode code, double value, Scale scale) {
-    List<Double> shown =
-        animals.stream()
-            .flatMap(a -> a.bones().stream())
-            .flatMap(b -> Optional.ofNullable(b.values().get(code)).stream())
-            .sorted()
-            .toList();
-    if (shown.isEmpty() || (value >= shown.get(0) && value <= shown.get(shown.size() - 1))) {
+    Optional<Range> range = Optional.ofNullable(shown.get(code));
+    if (range.isEmpty() || range.get().holds(value)) {
       return Optional.empty();
     }
     return Optional.of(
@@ -70,10 +71,31 @@ record ElementRows(ElementKey element, List<MeasurementCode> codes, List<AnimalR
             + " "
             + Wording.reading(offScale(value, scale))
             + " is outside what any animal on the shelf shows ("
-            + Wording.reading(offScale(shown.get(0), scale))
+            + Wording.reading(offScale(range.get().lowest(), scale))
             + " to "
-            + Wording.reading(offScale(shown.get(shown.size() - 1), scale))
+            + Wording.reading(offScale(range.get().highest(), scale))
             + "). Check the reading and its unit.");
+  }
+
+  /** Smallest and largest value of a measurement, on the scale. */
+  record Range(double lowest, double highest) {
+    boolean holds(double value) {
+      return value >= lowest && value <= highest;
+    }
+
+    Range with(Range other) {
+      return new Range(Math.min(lowest, other.lowest), Math.max(highest, other.highest));
+    }
+  }
+
+  private static Map<MeasurementCode, Range> shown(List<AnimalRow> animals) {
+    Map<MeasurementCode, Range> shown = new TreeMap<>();
+    for (AnimalRow animal : animals) {
+      for (BoneRow bone : animal.bones()) {
+        bone.values().forEach((code, v) -> shown.merge(code, new Range(v, v), Range::with));
+      }
+    }
+    return shown;
   }
 
   /** Back from the scale to mm, or to the table's own unit. */

@@ -67,7 +67,7 @@ record Judgement(
       GroupDistances distances,
       List<TaxonFit> fits) {
     Thresholds limits = comparison.rules().thresholds();
-    TrialRun trial = comparison.run(question.element(), question.set());
+    TrialRun trial = comparison.gate(question.element(), question.set());
     Proportion gate = trial.gate(fits.get(0).taxon(), question.unit());
     Verdict verdict =
         comparison

@@ -40,7 +40,30 @@ final class TrialRun {
       ComparisonRules rules,
       AnswerRules answers,
       Function<List<MeasurementCode>, Sample> samples) {
-    List<Offered> offered = Offered.all(element, rules.counting());
+    return of(Offered.all(element, rules.counting()), element, set, rules, answers, samples);
+  }
+
+  /** The part of it that an answer rests on: the animals that have the whole set. */
+  static TrialRun ofWholeAnimals(
+      ElementRows element,
+      List<MeasurementCode> set,
+      ComparisonRules rules,
+      AnswerRules answers,
+      Function<List<MeasurementCode>, Sample> samples) {
+    List<Offered> whole =
+        Offered.all(element, rules.counting()).stream()
+            .filter(o -> o.level().countsAsAnimal() && o.bone().has(set))
+            .toList();
+    return of(whole, element, set, rules, answers, samples);
+  }
+
+  private static TrialRun of(
+      List<Offered> offered,
+      ElementRows element,
+      List<MeasurementCode> set,
+      ComparisonRules rules,
+      AnswerRules answers,
+      Function<List<MeasurementCode>, Sample> samples) {
     Map<List<MeasurementCode>, List<Integer>> bySet = new LinkedHashMap<>();
     for (int i = 0; i < offered.size(); i++) {
       List<MeasurementCode> part = offered.get(i).bone().partOf(set);

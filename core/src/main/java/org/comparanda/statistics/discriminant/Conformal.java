@@ -66,7 +66,7 @@ public final class Conformal {
     int n = moments.count(group);
     double[] v = whitened.scatter().whiten(Vectors.minus(x, moments.mean(group)));
     double c = (double) n / (n + 1);
-    double length = dot(v, v);
+    double length = Vectors.dot(v, v);
     double pull = c / (1 + c * length);
     double own = c * c * length / (1 + c * length);
     double scaled = scaled(own, n + 1);
@@ -97,14 +97,6 @@ public final class Conformal {
       along += at * v[j];
     }
     return square - pull * along * along;
-  }
-
-  private static double dot(double[] a, double[] b) {
-    double sum = 0;
-    for (int j = 0; j < a.length; j++) {
-      sum += a[j] * b[j];
-    }
-    return sum;
   }
 
   private static double scaled(double squared, double rowsOfGroup) {

@@ -41,6 +41,11 @@ final class MeanDistances {
     return Vectors.squaredDistance(whitenedRow, whitened[group]);
   }
 
+  /** A whitened row minus the mean of a group that has rows. */
+  double[] away(double[] whitenedRow, int group) {
+    return Vectors.minus(whitenedRow, whitened[group]);
+  }
+
   double squaredBetween(int group, int other) {
     return Vectors.squaredDistance(whitened[group], whitened[other]);
   }

@@ -18,6 +18,52 @@ public record PairedGain(int rows, double mean, double standardError) {
   /** Not estimable with fewer than two rows that both methods can judge. */
   public static Outcome<PairedGain> of(
       GroupedRows rows, Discriminant one, Discriminant other, Priors priors) {
+    return one instanceof PlainSpread a && other instanceof PlainSpread b
+        ? HeldOutDistances.of(rows)
+            .fold(d -> quick(rows, d, a, b, priors), none -> refitted(rows, one, other, priors))
+        : refitted(rows, one, other, priors);
+  }
+
+  private static Outcome<PairedGain> quick(
+      GroupedRows rows,
+      HeldOutDistances distances,
+      PlainSpread one,
+      PlainSpread other,
+      Priors priors) {
+    LogDensity a = one.density(rows.columns(), distances.degreesOfFreedom());
+    LogDensity b = other.density(rows.columns(), distances.degreesOfFreedom());
+    List<Double> differences = new ArrayList<>();
+    for (int i = 0; i < rows.rows(); i++) {
+      int row = i;
+      distances
+          .of(i)
+          .value()
+          .ifPresent(
+              squared ->
+                  differences.add(
+                      ShareScore.log(shares(distances, row, squared, a, priors), rows.group(row))
+                          - ShareScore.log(
+                              shares(distances, row, squared, b, priors), rows.group(row))));
+    }
+    return of(differences);
+  }
+
+  private static Shares shares(
+      HeldOutDistances distances,
+      int row,
+      List<Double> squared,
+      LogDensity density,
+      Priors priors) {
+    double[] logs = new double[squared.size()];
+    for (int g = 0; g < logs.length; g++) {
+      int n = distances.count(row, g);
+      logs[g] = n > 0 ? density.at(n, squared.get(g)) : Double.NEGATIVE_INFINITY;
+    }
+    return Shares.of(priors, logs);
+  }
+
+  private static Outcome<PairedGain> refitted(
+      GroupedRows rows, Discriminant one, Discriminant other, Priors priors) {
     UnitMoments units = UnitMoments.of(rows);
     Map<Integer, Outcome<DiscriminantModel>> ones = new HashMap<>();
     Map<Integer, Outcome<DiscriminantModel>> others = new HashMap<>();

@@ -11,16 +11,6 @@ final class PooledModel implements DiscriminantModel {
   private final LogDensity density;
   private final List<Double> shrinkage;
 
-  /** Log density of a row at a squared distance from the mean of so many rows, up to a constant. */
-  interface LogDensity {
-    double at(double rows, double squared);
-
-    /** Normal with the estimates plugged in. */
-    static LogDensity normal() {
-      return (rows, squared) -> -0.5 * squared;
-    }
-  }
-
   private PooledModel(
       MeanDistances distances, Priors priors, LogDensity density, List<Double> shrinkage) {
     this.distances = distances;

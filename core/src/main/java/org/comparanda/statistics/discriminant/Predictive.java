@@ -1,7 +1,5 @@
 package org.comparanda.statistics.discriminant;
 
-import org.comparanda.statistics.Outcome;
-
 /**
  * The linear discriminant for small samples: share ∝ prior · (1 + 1/n_g)^(−p/2) · (1 + n_g D² /
  * ((n_g + 1)(n − k)))^(−(n − k + 1)/2).
@@ -10,21 +8,17 @@ import org.comparanda.statistics.Outcome;
  * give less sure shares. Source: Geisser 1964, J. R. Stat. Soc. B 26:69–76; Aitchison and Dunsmore
  * 1975.
  */
-public record Predictive() implements MomentDiscriminant {
+public record Predictive() implements PlainSpread {
   @Override
   public String name() {
     return "predictive";
   }
 
   @Override
-  public Outcome<DiscriminantModel> fitMoments(GroupMoments moments, Priors priors) {
-    double p = moments.columns();
-    double df = moments.degreesOfFreedom();
-    return PooledModel.of(
-        moments,
-        priors,
-        (n, squared) ->
-            -0.5 * p * Math.log1p(1 / n)
-                - 0.5 * (df + 1) * Math.log1p(n * squared / ((n + 1) * df)));
+  public LogDensity density(int columns, int degreesOfFreedom) {
+    double p = columns;
+    double df = degreesOfFreedom;
+    return (n, squared) ->
+        -0.5 * p * Math.log1p(1 / n) - 0.5 * (df + 1) * Math.log1p(n * squared / ((n + 1) * df));
   }
 }

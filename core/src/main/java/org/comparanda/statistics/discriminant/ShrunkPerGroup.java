@@ -47,8 +47,7 @@ public record ShrunkPerGroup() implements Discriminant {
         .then(
             spread ->
                 Outcome.of(
-                    PooledModel.of(
-                        moments, spread, priors, PooledModel.LogDensity.normal(), intensities)));
+                    PooledModel.of(moments, spread, priors, LogDensity.normal(), intensities)));
   }
 
   /** The shrunk covariance of one group on the scale of the columns. */

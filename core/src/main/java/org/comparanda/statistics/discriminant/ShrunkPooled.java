@@ -41,11 +41,7 @@ public record ShrunkPooled() implements Discriminant {
                       spread ->
                           Outcome.of(
                               PooledModel.of(
-                                  moments,
-                                  spread,
-                                  priors,
-                                  PooledModel.LogDensity.normal(),
-                                  List.of(s))));
+                                  moments, spread, priors, LogDensity.normal(), List.of(s))));
             });
   }
 

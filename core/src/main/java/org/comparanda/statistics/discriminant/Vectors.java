@@ -51,6 +51,14 @@ final class Vectors {
     return quotient;
   }
 
+  static double dot(double[] a, double[] b) {
+    double sum = 0;
+    for (int j = 0; j < a.length; j++) {
+      sum += a[j] * b[j];
+    }
+    return sum;
+  }
+
   static double squaredDistance(double[] a, double[] b) {
     double sum = 0;
     for (int j = 0; j < a.length; j++) {
