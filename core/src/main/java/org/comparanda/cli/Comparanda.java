@@ -64,6 +64,7 @@ public final class Comparanda {
         new CommandLine(new ExportCommand())
             .addSubcommand(new ExportArchive(terminal))
             .addSubcommand(new ExportTable(terminal))
+            .addSubcommand(new ExportShelf(terminal))
             .addSubcommand(new ExportOpenCopy(terminal)));
     line.addSubcommand(
         new CommandLine(new TrayCommand())

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.comparanda.exchange.table.TableOptions;
 import org.comparanda.exchange.table.TableReader;
-import org.comparanda.reference.Animal;
 import org.comparanda.reference.Shelf;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.storage.Collection;
@@ -19,7 +18,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "add",
     description = {
-      "Import a table of comparative animals into a collection: all of it, or nothing and a report.",
+      "Import a table of comparative animals into a collection: all of it, or nothing and a"
+          + " report.",
       "A collection that is not there yet is made."
     },
     mixinStandardHelpOptions = true)
@@ -50,10 +50,10 @@ final class ShelfAdd implements Callable<Integer> {
     TableOptions options = tables.options().withTaxa(TableOptions.Taxa.OPTIONAL);
     try (Collection collection = Collection.openOrCreate(file, terminal.clock())) {
       collection.caution().ifPresent(terminal::note);
-      List<Animal> animals =
+      List<AnimalCard> animals =
           TableReader.of(words.protocol(), words.taxa(), options)
               .watchedBy(new ProgressLine(terminal, table))
-              .animalsFor(everyNumber(collection), table)
+              .cardsFor(everyNumber(collection), table)
               .fold(
                   read -> {
                     tables.everyMappingFound(List.of(read.facts()));
@@ -65,12 +65,12 @@ final class ShelfAdd implements Callable<Integer> {
                   });
       long stored =
           collection
-              .animals()
-              .add(animals.iterator(), String.valueOf(table.getFileName()), this::stored);
+              .register()
+              .addAll(animals.iterator(), String.valueOf(table.getFileName()), this::stored);
       if (stored == 0) {
         throw new CannotDo("Stopped. Nothing was stored; the collection is as it was.");
       }
-      int bones = animals.stream().mapToInt(a -> a.bones().size()).sum();
+      int bones = animals.stream().mapToInt(a -> a.animal().bones().size()).sum();
       terminal.say(
           "Stored "
               + Count.of(animals.size(), "animal")

@@ -147,7 +147,7 @@ public enum CardField {
   }
 
   /** The card with that text there; none says what is wrong with the text. */
-  Outcome<AnimalCard> write(AnimalCard card, String text) {
+  public Outcome<AnimalCard> write(AnimalCard card, String text) {
     return writer.apply(card, text.strip());
   }
 

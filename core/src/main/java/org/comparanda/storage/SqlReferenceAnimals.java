@@ -1,19 +1,15 @@
 package org.comparanda.storage;
 
-import java.util.HashSet;
 import java.util.Iterator;
-import java.util.Set;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.Progress;
 import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.reference.Shelf;
-import org.jdbi.v3.core.Handle;
+import org.comparanda.register.AnimalCard;
 
 /** The comparative animals in the collection's file. */
 record SqlReferenceAnimals(Database database, ShelfVersions versions, DayBookRows dayBook)
     implements ReferenceAnimals {
-  private static final int ASK_EVERY = 1_000;
-
   @Override
   public Shelf shelf() {
     return database.read(ShelfRowReader::read);
@@ -21,37 +17,20 @@ record SqlReferenceAnimals(Database database, ShelfVersions versions, DayBookRow
 
   @Override
   public long add(Iterator<Animal> animals, String origin, Progress progress) {
-    return database.write(
-        h -> {
-          long stored = addAll(h, animals, origin, progress);
-          if (stored == 0) {
-            h.rollback();
-          }
-          return stored;
-        });
+    return new SqlRegister(database, versions, dayBook)
+        .addAll(new Cards(animals), origin, progress);
   }
 
-  private long addAll(Handle h, Iterator<Animal> animals, String origin, Progress progress) {
-    long stored = 0;
-    Set<String> added = new HashSet<>();
-    try (ShelfRowWriter rows = new ShelfRowWriter(h, origin)) {
-      while (animals.hasNext()) {
-        if (stored % ASK_EVERY == 0 && !progress.goOn(stored)) {
-          return 0;
-        }
-        Animal animal = animals.next();
-        rows.add(animal);
-        added.add(animal.id().value());
-        stored++;
-      }
-      rows.writeRest();
+  /** Animals of which nothing more is known than their table says. */
+  private record Cards(Iterator<Animal> animals) implements Iterator<AnimalCard> {
+    @Override
+    public boolean hasNext() {
+      return animals.hasNext();
     }
-    if (stored == 0 || !progress.goOn(stored)) {
-      return 0;
+
+    @Override
+    public AnimalCard next() {
+      return AnimalCard.of(animals.next());
     }
-    dayBook.wroteAll(h, Kept.ANIMAL, added, "");
-    long version = versions.next(h, stored, origin);
-    dayBook.wrote(h, Kept.SHELF, version, stored + " animals from \"" + origin + "\"");
-    return stored;
   }
 }

@@ -1,12 +1,16 @@
 package org.comparanda.storage;
 
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.comparanda.daybook.DayBookEntry;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
+import org.comparanda.reference.Progress;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.Change;
 import org.comparanda.register.ChangeNote;
@@ -20,6 +24,8 @@ import org.jdbi.v3.core.Handle;
 /** The register in the collection's file; each change and its Day Book entry in one transaction. */
 record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBook)
     implements Register {
+  private static final int ASK_EVERY = 1_000;
+
   @Override
   public List<AnimalCard> all() {
     return database.read(
@@ -38,6 +44,45 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
 
   private static Optional<AnimalCard> card(Handle h, AnimalId id) {
     return ShelfRowReader.animal(h, id).map(a -> RegisterRows.card(a, RegisterRows.one(h, id)));
+  }
+
+  @Override
+  public long addAll(Iterator<AnimalCard> cards, String origin, Progress progress) {
+    return database.write(
+        h -> {
+          long stored = addAll(h, cards, origin, progress);
+          if (stored == 0) {
+            h.rollback();
+          }
+          return stored;
+        });
+  }
+
+  private long addAll(Handle h, Iterator<AnimalCard> cards, String origin, Progress progress) {
+    long stored = 0;
+    Set<String> added = new HashSet<>();
+    try (ShelfRowWriter rows = new ShelfRowWriter(h, origin)) {
+      while (cards.hasNext()) {
+        if (stored % ASK_EVERY == 0 && !progress.goOn(stored)) {
+          return 0;
+        }
+        AnimalCard card = cards.next();
+        rows.add(card.animal());
+        if (!card.equals(AnimalCard.of(card.animal()))) {
+          RegisterRows.write(h, card);
+        }
+        added.add(card.id().value());
+        stored++;
+      }
+      rows.writeRest();
+    }
+    if (stored == 0 || !progress.goOn(stored)) {
+      return 0;
+    }
+    dayBook.wroteAll(h, Kept.ANIMAL, added, "");
+    long version = versions.next(h, stored, origin);
+    dayBook.wrote(h, Kept.SHELF, version, stored + " animals from \"" + origin + "\"");
+    return stored;
   }
 
   @Override

@@ -16,7 +16,7 @@ import org.comparanda.exchange.table.ReadingProgress;
 import org.comparanda.exchange.table.TableOptions;
 import org.comparanda.exchange.table.TableReader;
 import org.comparanda.outside.ProofRecord;
-import org.comparanda.reference.Animal;
+import org.comparanda.register.AnimalCard;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
 import org.junit.jupiter.api.Assertions;
@@ -103,14 +103,14 @@ class LargeImportTest {
     try (Collection open = Collection.open(collection, Typed.CLOCK)) {
       Assertions.assertThrows(
           CancellationException.class,
-          () -> reader.watchedBy(new StoppedOnceTold()).animalsFor(open.animals().shelf(), table));
-      List<Animal> animals =
+          () -> reader.watchedBy(new StoppedOnceTold()).cardsFor(open.animals().shelf(), table));
+      List<AnimalCard> animals =
           reader
-              .animalsFor(open.animals().shelf(), table)
+              .cardsFor(open.animals().shelf(), table)
               .fold(read -> read.content(), report -> List.of());
       assertEquals(ROWS, animals.size());
       assertEquals(
-          0, open.animals().add(animals.iterator(), "large.csv", soFar -> soFar < ROWS / 2));
+          0, open.register().addAll(animals.iterator(), "large.csv", soFar -> soFar < ROWS / 2));
     }
     assertEquals(before, contentHash());
   }

@@ -1,6 +1,7 @@
 package org.comparanda.exchange.table;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -13,6 +14,8 @@ import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.Shelf;
 import org.comparanda.reference.ShelfBone;
 import org.comparanda.reference.Source;
+import org.comparanda.register.AnimalCard;
+import org.comparanda.register.CardField;
 import org.comparanda.taxon.TaxonName;
 
 /** Puts the rows that share a catalogue number together into animals. */
@@ -54,15 +57,55 @@ final class AnimalAssembly {
   }
 
   /** The animals in the order of the table. */
-  List<Animal> animals() {
-    List<Animal> animals = new ArrayList<>();
+  List<AnimalCard> cards() {
+    List<AnimalCard> animals = new ArrayList<>();
     var left = rowsOf.entrySet().iterator();
     while (left.hasNext()) { // each animal's rows are let go, so that never both are kept whole
       var entry = left.next();
-      animals.add(animal(new AnimalId(entry.getKey()), entry.getValue()));
+      animals.add(card(animal(new AnimalId(entry.getKey()), entry.getValue()), entry.getValue()));
       left.remove();
     }
     return animals;
+  }
+
+  /** What the rows say of the animal beside what fits see. */
+  private AnimalCard card(Animal animal, List<BoneRow> rows) {
+    Map<CardField, BoneRow> said = new EnumMap<>(CardField.class);
+    for (BoneRow row : rows) {
+      row.card()
+          .forEach(
+              (field, text) -> {
+                BoneRow first = said.putIfAbsent(field, row);
+                if (first != null && !text.equals(first.card().get(field))) {
+                  problems.cell(
+                      row.number(),
+                      field.words(),
+                      text,
+                      "the animal " + animal.id() + " has another entry in row " + first.number(),
+                      "Look at the catalogue card and keep one.");
+                }
+              });
+    }
+    AnimalCard card = AnimalCard.of(animal);
+    for (Map.Entry<CardField, BoneRow> each : said.entrySet()) {
+      AnimalCard here = card;
+      String text = each.getValue().card().getOrDefault(each.getKey(), "");
+      card =
+          each.getKey()
+              .write(here, text)
+              .fold(
+                  written -> written,
+                  none -> {
+                    problems.cell(
+                        each.getValue().number(),
+                        each.getKey().words(),
+                        text,
+                        none.reason().replaceFirst("\\.$", ""),
+                        none.remedy());
+                    return here;
+                  });
+    }
+    return card;
   }
 
   private Animal animal(AnimalId id, List<BoneRow> rows) {
@@ -88,7 +131,7 @@ final class AnimalAssembly {
         body(id, rows, "body_mass", BoneRow::bodyMassG),
         Set.of(),
         remarks(rows),
-        rows.stream().map(AnimalAssembly::bone).toList());
+        rows.stream().filter(r -> !r.boneless()).map(AnimalAssembly::bone).toList());
   }
 
   private void alreadyThere(Animal known, List<BoneRow> rows) {
@@ -144,10 +187,6 @@ final class AnimalAssembly {
   }
 
   private static ShelfBone bone(BoneRow row) {
-    Set<org.comparanda.bone.Flag> flags = new LinkedHashSet<>(row.state().flags());
-    if (row.state().young()) {
-      flags.add(org.comparanda.bone.Flag.UNFUSED);
-    }
-    return new ShelfBone(row.element(), row.side(), row.portion(), flags, row.values());
+    return new ShelfBone(row.element(), row.side(), row.portion(), row.flags(), row.values());
   }
 }

@@ -1,5 +1,7 @@
 package org.comparanda.exchange.table;
 
+import org.comparanda.exchange.csv.HarmlessCsv;
+
 /**
  * One cell as its table holds it.
  *
@@ -18,9 +20,9 @@ record Cell(String text, Kind kind) {
     FAULT
   }
 
-  /** A cell of a text table. */
+  /** A cell of a text table; the apostrophe of a cell like a formula is taken away. */
   static Cell typed(String text) {
-    return new Cell(text.strip(), Kind.TEXT);
+    return new Cell(HarmlessCsv.plain(text.strip()), Kind.TEXT);
   }
 
   /** Whether it says that there is no value. */

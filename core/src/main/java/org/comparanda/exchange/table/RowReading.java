@@ -20,6 +20,7 @@ import org.comparanda.bone.Side;
 import org.comparanda.bone.Symmetry;
 import org.comparanda.measurement.LengthUnit;
 import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.register.CardField;
 import org.comparanda.taxon.TaxonName;
 
 /** Understands the cells of one row, every problem noted with its row, column and value. */
@@ -65,6 +66,9 @@ final class RowReading {
    */
   List<BoneRow> read(long row, List<Cell> cells, ProblemList problems, ValueWatcher watcher) {
     texts(row, cells, problems);
+    if (ofTheAnimalAlone(cells)) {
+      return List.of(bone(row, cells, ElementKey.UNNAMED, Map.of(), problems));
+    }
     if (has(ReservedColumn.MEASUREMENT)) {
       return reading(row, cells, problems, watcher);
     }
@@ -220,7 +224,33 @@ final class RowReading {
         text(cells, ReservedColumn.REMARKS),
         body(row, cells, ReservedColumn.BODY_LENGTH, problems),
         body(row, cells, ReservedColumn.BODY_MASS, problems),
+        card(cells),
         values);
+  }
+
+  private Map<CardField, String> card(List<Cell> cells) {
+    Map<CardField, String> card = new EnumMap<>(CardField.class);
+    for (ReservedColumn column : reserved.keySet()) {
+      column
+          .card()
+          .filter(field -> !text(cells, column).isEmpty())
+          .ifPresent(field -> card.put(field, text(cells, column)));
+    }
+    return card;
+  }
+
+  /** A row that names an animal, no element and no value: of the animal alone. */
+  private boolean ofTheAnimalAlone(List<Cell> cells) {
+    return has(ReservedColumn.ELEMENT)
+        && options.element().isEmpty()
+        && text(cells, ReservedColumn.ELEMENT).isEmpty()
+        && !text(cells, ReservedColumn.ANIMAL).isEmpty()
+        && text(cells, ReservedColumn.MEASUREMENT).isEmpty()
+        && (!has(ReservedColumn.VALUE) || text(cells, ReservedColumn.VALUE).isEmpty())
+        && measured.stream().allMatch(c -> cells.get(c.index()).missing())
+        && named.values().stream()
+            .flatMap(List::stream)
+            .allMatch(c -> cells.get(c.index()).missing());
   }
 
   private Optional<ElementKey> element(long row, List<Cell> cells, ProblemList problems) {
@@ -377,7 +407,7 @@ final class RowReading {
         NumberCells.fault(row, column, cell, problems);
       } else if (text
           && cell.kind() == Cell.Kind.DATE
-          && !column.reserved().equals(Optional.of(ReservedColumn.REMARKS))) {
+          && column.reserved().filter(r -> r == ReservedColumn.REMARKS || r.day()).isEmpty()) {
         problems.cell(
             row,
             column.header(),

@@ -4,9 +4,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.comparanda.check.BoneEntry;
+import org.comparanda.exchange.csv.HarmlessCsv;
+import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.Protocol;
-import org.comparanda.reference.Animal;
 import org.comparanda.reference.Shelf;
+import org.comparanda.register.AnimalCard;
 import org.comparanda.taxon.TaxonTree;
 
 /**
@@ -60,13 +62,23 @@ public final class TableReader {
   }
 
   /** Animals to be added to a collection, checked against what it holds. */
-  public TableOutcome<List<Animal>> animalsFor(Shelf collection, Path table) {
-    return reading(table, Optional.of(collection)).animals();
+  public TableOutcome<List<AnimalCard>> cardsFor(Shelf collection, Path table) {
+    return reading(table, Optional.of(collection)).cards();
   }
 
   /** Bones in hand, their units checked against the shelf that they will be compared with. */
   public TableOutcome<BoneTable> bones(Shelf reference, Path table) {
     return reading(table, Optional.of(reference)).bones();
+  }
+
+  /** Whether a text written to a table comes back as it was: blanks at its ends don't. */
+  public static boolean comesBack(String text) {
+    return text.isEmpty() || Cell.typed(HarmlessCsv.harmless(text)).orEmpty().equals(text);
+  }
+
+  /** Whether a code can head a column: one that is the name of a reserved column can't. */
+  public static boolean headsColumn(MeasurementCode code) {
+    return ReservedColumn.ofLongHeader(code.value()).isEmpty() && !code.value().contains("[");
   }
 
   private TableReading reading(Path table, Optional<Shelf> shelf) {

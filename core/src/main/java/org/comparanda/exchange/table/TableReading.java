@@ -10,10 +10,10 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.comparanda.check.BoneEntry;
 import org.comparanda.measurement.MeasurementCode;
-import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.reference.Shelf;
+import org.comparanda.register.AnimalCard;
 
 /** One file on its way through: text, header, decimal mark, every row, units. */
 final class TableReading {
@@ -48,23 +48,29 @@ final class TableReading {
     problems = new ProblemList(file);
   }
 
-  TableOutcome<List<Animal>> animals() {
-    return assembled(animals -> animals);
+  TableOutcome<List<AnimalCard>> cards() {
+    return assembled(cards -> cards);
   }
 
   TableOutcome<Shelf> shelf() {
-    return assembled(Shelf::new);
+    return assembled(cards -> new Shelf(cards.stream().map(AnimalCard::animal).toList()));
   }
 
   TableOutcome<List<BoneEntry>> entries() {
     List<BoneEntry> entries = new ArrayList<>();
-    checked(Use.SHELF, row -> entries.add(row.entry()));
+    checked(
+        Use.SHELF,
+        row -> {
+          if (!row.boneless()) {
+            entries.add(row.entry());
+          }
+        });
     return problems.isEmpty()
         ? new TableRead<>(entries, known.protocol(), facts())
         : new TableRefused<>(problems.report());
   }
 
-  private <T> TableOutcome<T> assembled(Function<List<Animal>, T> content) {
+  private <T> TableOutcome<T> assembled(Function<List<AnimalCard>, T> content) {
     AnimalAssembly assembly = new AnimalAssembly(options, known.shelf(), problems);
     checked(Use.SHELF, assembly::add);
     if (problems.isEmpty()
@@ -75,9 +81,9 @@ final class TableReading {
           1, "taxon", "a shelf needs this column", "Add it, or map it by --as taxon=HEADER.");
       return new TableRefused<>(problems.report());
     }
-    List<Animal> animals = assembly.animals();
+    List<AnimalCard> cards = assembly.cards();
     return problems.isEmpty()
-        ? new TableRead<>(content.apply(animals), known.protocol(), facts())
+        ? new TableRead<>(content.apply(cards), known.protocol(), facts())
         : new TableRefused<>(problems.report());
   }
 

@@ -165,7 +165,7 @@ class TableRefusalTest {
   void anAnimalThatTheCollectionHasUnderAnotherTaxonIsRefused() {
     ProblemReport report =
         reader(PLAIN)
-            .animalsFor(
+            .cardsFor(
                 TableFixture.sixAnimals(),
                 files.file("animal,taxon,element,GL\nKV-1,Capra hircus,humerus,140\n"))
             .fold(r -> new ProblemReport("none", java.util.List.of(), 0), r -> r);
@@ -239,7 +239,7 @@ class TableRefusalTest {
   private String looksLike(TableOptions options, String text) {
     Shelf shelf = TableFixture.sixAnimals();
     return reader(options)
-        .animalsFor(shelf, files.file(text))
+        .cardsFor(shelf, files.file(text))
         .fold(r -> "", report -> report.problems().get(0).remedy());
   }
 }

@@ -35,6 +35,7 @@ public final class Screens {
         new ShelfViewModel(
             new ShelfRoom(
                 place.collection().animals(),
+                place.collection().register()::addAll,
                 place.tables().protocol(),
                 place.tables().taxa(),
                 shelfWords,

@@ -18,8 +18,8 @@ import org.comparanda.exchange.table.TableRead;
 import org.comparanda.exchange.table.TableReader;
 import org.comparanda.gui.shelf.ImportState.Stage;
 import org.comparanda.measurement.LengthUnit;
-import org.comparanda.reference.Animal;
 import org.comparanda.reference.Shelf;
+import org.comparanda.register.AnimalCard;
 
 /**
  * One table on its way onto the shelf. It is read and written on {@code work}; what the person says
@@ -33,7 +33,7 @@ final class Intake {
   private final ObjectProperty<ImportState> state = new SimpleObjectProperty<>(ImportState.none());
   private Path table = Path.of("");
   private TableOptions options = TableOptions.withDefaults();
-  private Optional<TableRead<List<Animal>>> sound = Optional.empty();
+  private Optional<TableRead<List<AnimalCard>>> sound = Optional.empty();
   private AtomicBoolean stopped = new AtomicBoolean();
 
   Intake(ShelfRoom room, Executor work, Executor ui, Runnable afterwards) {
@@ -72,7 +72,7 @@ final class Intake {
     work.execute(
         () -> {
           try {
-            var outcome = reader.animalsFor(against, read);
+            var outcome = reader.cardsFor(against, read);
             ui.execute(
                 () ->
                     state.set(
@@ -102,7 +102,7 @@ final class Intake {
         .toList();
   }
 
-  private ImportState keep(TableRead<List<Animal>> read) {
+  private ImportState keep(TableRead<List<AnimalCard>> read) {
     sound = Optional.of(read);
     return new ImportState(
         Stage.SOUND,
@@ -117,7 +117,7 @@ final class Intake {
           work.execute(
               () -> {
                 long stored =
-                    room.animals()
+                    room.adding()
                         .add(
                             read.content().iterator(),
                             read.facts().file(),

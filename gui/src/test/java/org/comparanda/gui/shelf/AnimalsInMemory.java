@@ -7,6 +7,7 @@ import org.comparanda.reference.Animal;
 import org.comparanda.reference.Progress;
 import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.reference.Shelf;
+import org.comparanda.register.AnimalCard;
 
 /** A collection that lasts as long as the test. */
 final class AnimalsInMemory implements ReferenceAnimals {
@@ -27,5 +28,11 @@ final class AnimalsInMemory implements ReferenceAnimals {
     animals.forEachRemaining(all::add);
     shelf = new Shelf(all);
     return all.size() - before;
+  }
+
+  long addCards(Iterator<AnimalCard> cards, String origin, Progress progress) {
+    List<Animal> animals = new ArrayList<>();
+    cards.forEachRemaining(card -> animals.add(card.animal()));
+    return add(animals.iterator(), origin, progress);
   }
 }

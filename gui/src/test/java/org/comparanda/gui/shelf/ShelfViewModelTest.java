@@ -53,6 +53,7 @@ class ShelfViewModelTest {
     return new ShelfViewModel(
         new ShelfRoom(
             animals,
+            animals::addCards,
             TABLES.protocol(),
             TABLES.taxa(),
             Words.of("shelf", Locale.ENGLISH),

@@ -1,0 +1,126 @@
+package org.comparanda.cli;
+
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.comparanda.dossier.HeldAnimals;
+import org.comparanda.exchange.shelf.ShelfTable;
+import org.comparanda.measurement.Person;
+import org.comparanda.measurement.PersonId;
+import org.comparanda.storage.Collection;
+import org.comparanda.tables.ReferenceTables;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The shelf as a table that shelf add reads back. */
+@Command(
+    name = "shelf",
+    description = {
+      "Write the animals of the shelf as a table that shelf add reads back as it was. Animals that",
+      "may not be exported are held back."
+    },
+    mixinStandardHelpOptions = true)
+final class ExportShelf implements Callable<Integer> {
+  private static final int LISTED = 20;
+
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "OUT.csv", description = "The table.")
+  private Path out = Path.of("");
+
+  @Mixin private CollectionArgument collection = new CollectionArgument();
+
+  @Option(
+      names = "--shape",
+      paramLabel = "SHAPE",
+      description = "wide (a row for each bone, if not said) or long (a row for each reading).")
+  private Shape shape = Shape.WIDE;
+
+  @Option(
+      names = "--restricted-opened-by",
+      paramLabel = "PERSON",
+      description =
+          "Let restricted animals out, on this person's word. The person must be named in the"
+              + " collection.")
+  private @Nullable String opener;
+
+  /** How readings are laid out. */
+  private enum Shape {
+    WIDE,
+    LONG
+  }
+
+  ExportShelf(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    HeldAnimals animals;
+    String head;
+    try (Collection opened = collection.open(terminal)) {
+      animals = HeldAnimals.of(opened.register().all(), restricted(opened));
+      head = opened.dayBookHead();
+    }
+    if (animals.open().isEmpty()) {
+      throw new CannotDo("There is no animal to export; " + animals.sentence() + ".");
+    }
+    ShelfTable table = new ShelfTable(ReferenceTables.shipped().protocol(), animals.open());
+    FinishedFile.write(
+        out,
+        bytes -> {
+          Writer writer = new BufferedWriter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8));
+          if (shape == Shape.LONG) {
+            table.tall(writer);
+          } else {
+            table.wide(writer);
+          }
+          writer.flush();
+        });
+    terminal.say(
+        "Wrote "
+            + out
+            + ": "
+            + Count.of(animals.open().size(), "animal")
+            + " in "
+            + Count.of(table.rows(), "row")
+            + "; "
+            + animals.sentence()
+            + "; Day Book "
+            + head
+            + ".");
+    table.notHeld().stream()
+        .limit(LISTED)
+        .forEach(what -> terminal.note("A table can't hold " + what + "."));
+    if (table.notHeld().size() > LISTED) {
+      terminal.note("And " + (table.notHeld().size() - LISTED) + " more like these.");
+    }
+    return table.notHeld().isEmpty() ? Terminal.FINE : Terminal.PROBLEMS_FOUND;
+  }
+
+  private HeldAnimals.Restricted restricted(Collection opened) {
+    if (opener == null) {
+      return HeldAnimals.Restricted.HELD_BACK;
+    }
+    if (opened
+        .people()
+        .person(new PersonId(opener))
+        .map(Person::name)
+        .filter(name -> !name.isBlank())
+        .isEmpty()) {
+      throw new CannotDo(
+          "\""
+              + opener
+              + "\" is nobody named in this collection, so restricted animals stay held back."
+              + " Nothing was written. Give the id of a person who may open them.");
+    }
+    return HeldAnimals.Restricted.OPENED;
+  }
+}
