@@ -46,7 +46,9 @@ public final class Comparanda {
     line.addSubcommand(new DemoCommand(terminal));
     line.addSubcommand(
         new CommandLine(new ShelfCommand())
+            .addSubcommand(new ShelfLook(terminal))
             .addSubcommand(new ShelfAdd(terminal))
+            .addSubcommand(new ShelfMappings(terminal))
             .addSubcommand(new ShelfShow(terminal))
             .addSubcommand(new ShelfEdit(terminal))
             .addSubcommand(new ShelfMerge(terminal))
@@ -83,6 +85,12 @@ public final class Comparanda {
             .addSubcommand(new CardsList(terminal))
             .addSubcommand(new CardsAccept(terminal))
             .addSubcommand(new CardsRefuse(terminal)));
+    line.addSubcommand(
+        new CommandLine(new PileCommand())
+            .addSubcommand(new PileAdd(terminal))
+            .addSubcommand(new PileList(terminal))
+            .addSubcommand(new PileStage(terminal))
+            .addSubcommand(new PileAsk(terminal)));
     line.addSubcommand(new SlipsCommand(terminal));
     line.addSubcommand(new BackupCommand(terminal));
     line.addSubcommand(new RestoreCommand(terminal));

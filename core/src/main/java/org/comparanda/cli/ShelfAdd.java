@@ -1,14 +1,20 @@
 package org.comparanda.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.comparanda.exchange.mapping.MappingText;
+import org.comparanda.exchange.table.FileContent;
 import org.comparanda.exchange.table.TableOptions;
 import org.comparanda.exchange.table.TableReader;
+import org.comparanda.reference.ImportedTable;
 import org.comparanda.reference.Shelf;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -40,49 +46,127 @@ final class ShelfAdd implements Callable<Integer> {
 
   @Mixin private TableArguments tables = new TableArguments();
 
+  @Option(
+      names = "--dry-run",
+      description = "Read and check the table and say what would be stored; store nothing.")
+  private boolean dryRun;
+
+  @Option(
+      names = "--save-mapping",
+      paramLabel = "NAME",
+      description = "Save how this table was read under this name, once it was read whole.")
+  private @Nullable String mappingName;
+
+  @Option(
+      names = "--again",
+      description = "Read a table although one with the same content was imported before.")
+  private boolean again;
+
   ShelfAdd(Terminal terminal) {
     this.terminal = terminal;
   }
 
   @Override
-  public Integer call() {
-    ReferenceTables words = ReferenceTables.shipped();
-    TableOptions options = tables.options().withTaxa(TableOptions.Taxa.OPTIONAL);
+  public Integer call() throws IOException {
+    if (dryRun && !Files.exists(file)) {
+      List<AnimalCard> cards = cards(new Shelf(List.of()), tables.options());
+      wouldStore(cards, 0);
+      return Terminal.FINE;
+    }
     try (Collection collection = Collection.openOrCreate(file, terminal.clock())) {
       collection.caution().ifPresent(terminal::note);
-      List<AnimalCard> animals =
-          TableReader.of(words.protocol(), words.taxa(), options)
-              .watchedBy(new ProgressLine(terminal, table))
-              .cardsFor(everyNumber(collection), table)
-              .fold(
-                  read -> {
-                    tables.everyMappingFound(List.of(read.facts()));
-                    terminal.note(read.facts().sentence());
-                    return read.content();
-                  },
-                  report -> {
-                    throw new CannotDo(report.lines());
-                  });
-      long stored =
-          collection
-              .register()
-              .addAll(animals.iterator(), String.valueOf(table.getFileName()), this::stored);
-      if (stored == 0) {
-        throw new CannotDo("Stopped. Nothing was stored; the collection is as it was.");
+      TableOptions options = tables.options(collection.mappings()::text);
+      String content = Files.isRegularFile(table) ? FileContent.sha256(table) : "";
+      if (!again) {
+        collection.importedTables().ofContent(content).ifPresent(this::refuse);
       }
-      int bones = animals.stream().mapToInt(a -> a.animal().bones().size()).sum();
-      terminal.say(
-          "Stored "
-              + Count.of(animals.size(), "animal")
-              + " with "
-              + Count.of(bones, "bone")
-              + " in "
-              + file
-              + "; it now holds "
-              + Count.of(collection.animals().shelf().animals().size(), "animal")
-              + ".");
+      List<AnimalCard> cards = cards(everyNumber(collection), options);
+      if (dryRun) {
+        wouldStore(cards, collection.animals().shelf().animals().size());
+      } else {
+        store(collection, cards, content);
+        saveMapping(collection, options);
+      }
     }
     return Terminal.FINE;
+  }
+
+  private void refuse(ImportedTable before) {
+    throw new CannotDo(
+        "\""
+            + table.getFileName()
+            + "\" was imported before, on "
+            + before.at()
+            + (before.file().equals(String.valueOf(table.getFileName()))
+                ? ""
+                : " under the name \"" + before.file() + "\"")
+            + ", with "
+            + Count.of(before.animals(), "animal")
+            + ". Nothing was stored. If its animals are to come in once more under other numbers,"
+            + " say --again.");
+  }
+
+  private List<AnimalCard> cards(Shelf numbers, TableOptions options) {
+    ReferenceTables words = ReferenceTables.shipped();
+    return TableReader.of(
+            words.protocol(), words.taxa(), options.withTaxa(TableOptions.Taxa.OPTIONAL))
+        .watchedBy(new ProgressLine(terminal, table))
+        .cardsFor(numbers, table)
+        .fold(
+            read -> {
+              tables.everyMappingFound(List.of(read.facts()));
+              terminal.note(read.facts().sentence());
+              return read.content();
+            },
+            report -> {
+              throw new CannotDo(report.lines());
+            });
+  }
+
+  private void wouldStore(List<AnimalCard> cards, int there) {
+    long taxa = cards.stream().map(c -> c.animal().taxon()).distinct().count();
+    terminal.say(
+        "Dry run: the table is sound. It would bring "
+            + Count.of(cards.size(), "animal")
+            + " of "
+            + Count.of(taxa, "name")
+            + " with "
+            + Count.of(bones(cards), "bone")
+            + "; the collection holds "
+            + Count.of(there, "animal")
+            + ". Nothing was stored.");
+  }
+
+  private static int bones(List<AnimalCard> cards) {
+    return cards.stream().mapToInt(a -> a.animal().bones().size()).sum();
+  }
+
+  private void store(Collection collection, List<AnimalCard> cards, String content) {
+    String name = String.valueOf(table.getFileName());
+    long stored = collection.register().addAll(cards.iterator(), name, this::stored);
+    if (stored == 0) {
+      throw new CannotDo("Stopped. Nothing was stored; the collection is as it was.");
+    }
+    collection
+        .importedTables()
+        .add(new ImportedTable(content, name, terminal.clock().instant(), stored));
+    terminal.say(
+        "Stored "
+            + Count.of(cards.size(), "animal")
+            + " with "
+            + Count.of(bones(cards), "bone")
+            + " in "
+            + file
+            + "; it now holds "
+            + Count.of(collection.animals().shelf().animals().size(), "animal")
+            + ".");
+  }
+
+  private void saveMapping(Collection collection, TableOptions options) {
+    if (mappingName != null) {
+      collection.mappings().save(mappingName, MappingText.write(options));
+      terminal.say("Saved the mapping \"" + mappingName + "\".");
+    }
   }
 
   private boolean stored(long animals) {

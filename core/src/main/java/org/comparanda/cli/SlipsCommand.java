@@ -33,7 +33,8 @@ import picocli.CommandLine.Parameters;
     name = "slips",
     description = {
       "Write labels, cards and lists as PDF. KIND: labels, cards (one a tray), drawers (of the own",
-      "shelf), calls, or report (of one --bone). Slips stay in the house: places are on them."
+      "shelf), pile (what came in), calls, or report (of one --bone). Slips stay in the house:"
+          + " places are on them."
     },
     mixinStandardHelpOptions = true)
 final class SlipsCommand implements Callable<Integer> {
@@ -44,6 +45,7 @@ final class SlipsCommand implements Callable<Integer> {
     LABELS,
     CARDS,
     DRAWERS,
+    PILE,
     CALLS,
     REPORT
   }
@@ -51,7 +53,7 @@ final class SlipsCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       paramLabel = "KIND",
-      description = "labels, cards, drawers, calls or report.")
+      description = "labels, cards, drawers, pile, calls or report.")
   private Kind kind = Kind.LABELS;
 
   @Parameters(index = "1", paramLabel = "OUT.pdf", description = "The PDF.")
@@ -118,6 +120,7 @@ final class SlipsCommand implements Callable<Integer> {
       case LABELS -> slips.labels(bytes, bones(opened), label);
       case CARDS -> slips.trayCards(bytes, trays(opened));
       case DRAWERS -> slips.drawerList(bytes, opened.animals().shelf());
+      case PILE -> slips.pile(bytes, PileList.entries(opened));
       case CALLS -> slips.callSlips(bytes, bones(opened));
       case REPORT -> report(bytes, opened, tables, facts);
     };

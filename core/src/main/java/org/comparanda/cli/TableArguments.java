@@ -1,5 +1,8 @@
 package org.comparanda.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -7,7 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.comparanda.bone.ElementKey;
+import org.comparanda.exchange.mapping.MappingText;
 import org.comparanda.exchange.table.DecimalMark;
 import org.comparanda.exchange.table.TableFacts;
 import org.comparanda.exchange.table.TableOptions;
@@ -72,6 +77,14 @@ final class TableArguments {
   private TableOptions.Shape shape = TableOptions.Shape.BY_HEADER;
 
   @Option(
+      names = "--mapping",
+      paramLabel = "NAME/FILE",
+      description =
+          "How such tables are read, saved before: a file, or a name in the collection. What is"
+              + " said beside it counts more.")
+  private @Nullable String mapping;
+
+  @Option(
       names = "--register",
       description = "Let the table bring taxa, elements and measurements that are not known yet.")
   private boolean register;
@@ -89,8 +102,20 @@ final class TableArguments {
     return List.copyOf(only);
   }
 
+  /** With a mapping from a file; a name of one is of no use without a collection. */
   TableOptions options() {
-    TableOptions options = TableOptions.withDefaults().withAs(as).withOnly(only);
+    return options(name -> Optional.empty());
+  }
+
+  /** With a mapping from a file or by its name. */
+  TableOptions options(Function<String, Optional<String>> named) {
+    TableOptions options = saved(named);
+    Map<String, String> columns = new LinkedHashMap<>(options.as());
+    columns.putAll(as);
+    options = options.withAs(columns);
+    if (!only.isEmpty()) {
+      options = options.withOnly(only);
+    }
     if (element != null) {
       options = options.withElement(new ElementKey(element));
     }
@@ -108,10 +133,46 @@ final class TableArguments {
     if (sheet != null) {
       options = options.withSheet(sheet);
     }
-    options = options.withShape(shape).withAside(new LinkedHashSet<>(aside));
-    return options
-        .withUnknown(register ? TableOptions.Unknown.REGISTER : TableOptions.Unknown.REFUSE)
-        .withUnitDoubt(asIs ? TableOptions.UnitDoubt.TAKE_AS_IS : TableOptions.UnitDoubt.REFUSE);
+    if (shape != TableOptions.Shape.BY_HEADER) {
+      options = options.withShape(shape);
+    }
+    Set<String> left = new LinkedHashSet<>(options.aside());
+    left.addAll(aside);
+    options = options.withAside(left);
+    if (register) {
+      options = options.withUnknown(TableOptions.Unknown.REGISTER);
+    }
+    return asIs ? options.withUnitDoubt(TableOptions.UnitDoubt.TAKE_AS_IS) : options;
+  }
+
+  private TableOptions saved(Function<String, Optional<String>> named) {
+    if (mapping == null) {
+      return TableOptions.withDefaults();
+    }
+    Path file = Path.of(mapping);
+    String text;
+    try {
+      text =
+          Files.isRegularFile(file)
+              ? Files.readString(file)
+              : named
+                  .apply(mapping)
+                  .orElseThrow(
+                      () ->
+                          new CannotDo(
+                              "There is no mapping \""
+                                  + mapping
+                                  + "\", neither as a file nor in the collection. Nothing was"
+                                  + " done. See shelf mappings."));
+    } catch (IOException unreadable) {
+      throw new CannotDo("\"" + mapping + "\" can't be read. Nothing was done.");
+    }
+    return MappingText.read(mapping, text)
+        .fold(
+            options -> options,
+            none -> {
+              throw CannotDo.because(none);
+            });
   }
 
   private static LengthUnit unit(String symbol) {

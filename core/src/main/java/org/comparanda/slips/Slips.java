@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.comparanda.dossier.Dossier;
+import org.comparanda.pile.PileEntry;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.Shelf;
 import org.comparanda.reference.ShelfBone;
@@ -158,6 +159,35 @@ public final class Slips {
         Letters.BOLD,
         Ink.BLACK,
         "Hazards: " + (tray.hazards().isBlank() ? "none recorded" : tray.hazards()));
+  }
+
+  /** The pile in its order: what came in, how far it is, why it lies there. */
+  public int pile(OutputStream out, List<PileEntry> entries) throws IOException {
+    try (Sheet sheet = new Sheet(facts)) {
+      Table table =
+          new Table(
+                  sheet,
+                  "The pile, the top first",
+                  List.of("", "Number", "Taxon", "What", "Stage", "Came in", "Lies", "From"))
+              .withWidths(List.of(0.035f, 0.1f, 0.2f, 0.1f, 0.11f, 0.1f, 0.13f, 0.225f));
+      for (PileEntry e : entries) {
+        table.row(
+            List.of(
+                String.valueOf(e.place()),
+                e.arrival().number(),
+                e.arrival().taxon().value(),
+                e.arrival().what(),
+                BoneText.word(e.arrival().stage()),
+                e.arrival().cameIn().toString(),
+                e.arrival().place(),
+                e.arrival().from()),
+            (e.arrival().permit().isEmpty() ? "" : "Permit " + e.arrival().permit() + ". ")
+                + e.why()
+                + (e.arrival().remarks().isEmpty() ? "" : " " + e.arrival().remarks()));
+      }
+      sheet.write(out);
+      return sheet.pages();
+    }
   }
 
   /** What lies in which drawer of the own shelf. */

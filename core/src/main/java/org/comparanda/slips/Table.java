@@ -8,6 +8,9 @@ import java.util.List;
 final class Table {
   private static final float ROW_MM = 5;
   private static final float POINTS = 8;
+  private static final float INDENT_MM = 6;
+  private static final float NOTE_POINTS = 7;
+  private static final float NOTE_LINE_MM = 3.4f;
 
   private final Sheet sheet;
   private final String title;
@@ -36,15 +39,35 @@ final class Table {
   }
 
   void row(List<String> cells) throws IOException {
+    row(cells, "");
+  }
+
+  /** A row with a sentence below it, which goes on over as many lines as it needs. */
+  void row(List<String> cells, String note) throws IOException {
+    List<String> lines =
+        note.isEmpty()
+            ? List.of()
+            : sheet.lines(sheet.width() - INDENT_MM, NOTE_POINTS, Letters.PLAIN, note);
+    float height = ROW_MM + lines.size() * NOTE_LINE_MM;
     if (y < 0) {
       y = sheet.top() + 4;
       head();
-    } else if (y + ROW_MM > sheet.bottom()) {
+    } else if (y + height > sheet.bottom()) {
       sheet.nextPage();
       y = sheet.top() + 4;
       head();
     }
     cells(cells, Letters.PLAIN);
+    for (int i = 0; i < lines.size(); i++) {
+      sheet.text(
+          sheet.left() + INDENT_MM,
+          y + (i + 1) * NOTE_LINE_MM + 0.3f,
+          NOTE_POINTS,
+          Letters.PLAIN,
+          Ink.GREY,
+          lines.get(i));
+    }
+    y += lines.size() * NOTE_LINE_MM;
     sheet.line(
         sheet.left(), y - 1.6f + ROW_MM - 2, sheet.right(), y - 1.6f + ROW_MM - 2, 0.1f, Ink.STRIP);
     y += ROW_MM;

@@ -19,7 +19,10 @@ import org.comparanda.measurement.People;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.measurement.ReadingLog;
 import org.comparanda.oldcards.OldCards;
+import org.comparanda.pile.Pile;
+import org.comparanda.reference.ImportedTables;
 import org.comparanda.reference.ReferenceAnimals;
+import org.comparanda.reference.TableMappings;
 import org.comparanda.register.Register;
 import org.comparanda.tray.Associations;
 import org.comparanda.tray.Keying;
@@ -208,6 +211,21 @@ public final class Collection implements AutoCloseable {
   /** Lines of legacy lists, kept as found. */
   public OldCards oldCards() {
     return new SqlOldCards(database, dayBook);
+  }
+
+  /** What came in to become a comparative skeleton. */
+  public Pile pile() {
+    return new SqlPile(database, dayBook);
+  }
+
+  /** How tables are read, under names. */
+  public TableMappings mappings() {
+    return new SqlTableMappings(database, dayBook);
+  }
+
+  /** The tables whose animals came onto the shelf. */
+  public ImportedTables importedTables() {
+    return new SqlImportedTables(database, dayBook);
   }
 
   /** The calipers of the room. */

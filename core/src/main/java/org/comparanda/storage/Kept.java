@@ -47,6 +47,10 @@ record Kept(String word, String table, String key, Set<String> apart, List<Part>
   static final Kept REFIT = plain("refit", "refit", "bone_id");
   static final Kept OLD_CARD = plain("old card", "old_card", "number");
   static final Kept CARD_DECISION = plain("card decision", "old_card_decision", "number");
+  static final Kept MAPPING = plain("mapping", "table_mapping", "name");
+  static final Kept IMPORTED = plain("imported table", "imported_table", "content");
+  static final Kept ARRIVAL = plain("arrival", "arrival", "number");
+  static final Kept INTEREST = plain("interest", "arrival_interest", "number");
 
   /** Everything that the book keeps. A new table goes here or among those left out. */
   static final List<Kept> ALL =
@@ -72,7 +76,11 @@ record Kept(String word, String table, String key, Set<String> apart, List<Part>
           ASSOCIATION,
           REFIT,
           OLD_CARD,
-          CARD_DECISION);
+          CARD_DECISION,
+          MAPPING,
+          IMPORTED,
+          ARRIVAL,
+          INTEREST);
 
   /** Tables that the book does not keep, each with the reason. */
   static final Map<String, String> LEFT_OUT =

@@ -165,7 +165,7 @@ class ShelfRoundTripTest {
               .withAgeClass(text(random))
               .withOrigin(random.nextBoolean() ? "wild" : "")
               .withFlags(flags(random))
-              .withSource(Source.values()[random.nextInt(3)])
+              .withSource(any(Source.values(), random))
               .withDrawer(Optional.of(text(random)).filter(t -> !t.isEmpty()))
               .withBodyLengthMm(number(random))
               .withBodyMassG(number(random));
@@ -178,7 +178,7 @@ class ShelfRoundTripTest {
               new Restriction(
                   text(random),
                   text(random),
-                  Restriction.Export.values()[random.nextInt(2)],
+                  any(Restriction.Export.values(), random),
                   random.nextBoolean()
                       ? Optional.empty()
                       : Optional.of(LocalDate.of(2027, 1, 1 + random.nextInt(28)))),
@@ -191,7 +191,7 @@ class ShelfRoundTripTest {
     return new BodyMeasure(
         random.nextBoolean() ? Optional.empty() : Optional.of(LocalDate.of(2019, 5, 3)),
         text(random),
-        BodyMeasure.Kind.values()[random.nextInt(3)]);
+        any(BodyMeasure.Kind.values(), random));
   }
 
   private static Animal animal(String id, String taxon, String remarks, List<ShelfBone> bones) {
@@ -221,8 +221,8 @@ class ShelfRoundTripTest {
     }
     return new ShelfBone(
         first.element(),
-        Side.values()[random.nextInt(4)],
-        Portion.values()[random.nextInt(Portion.values().length)],
+        any(Side.values(), random),
+        any(Portion.values(), random),
         flags(random),
         values);
   }
@@ -239,6 +239,10 @@ class ShelfRoundTripTest {
 
   private static Optional<Double> number(SplittableRandom random) {
     return random.nextBoolean() ? Optional.empty() : Optional.of(5000 * random.nextDouble());
+  }
+
+  private static <E extends Enum<E>> E any(E[] values, SplittableRandom random) {
+    return List.of(values).get(random.nextInt(values.length));
   }
 
   private static String text(SplittableRandom random) {

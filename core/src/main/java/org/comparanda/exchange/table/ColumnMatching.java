@@ -14,7 +14,8 @@ import org.comparanda.measurement.MeasurementCode;
 
 /** Decides for each header of a table whether it is read, and as what. */
 final class ColumnMatching {
-  private static final Pattern WITH_UNIT = Pattern.compile("(.*?)\\s*\\[([^\\]]*)\\]");
+  private static final Pattern WITH_UNIT =
+      Pattern.compile("(.*?)\\s*(?:\\[([^\\]]*)\\]|\\((mm|cm|m|in|g|kg|mg)\\))");
   private static final long HEADER_ROW = 1;
 
   private final TableOptions options;
@@ -101,7 +102,11 @@ final class ColumnMatching {
   private static Header cut(int index, String whole) {
     Matcher unit = WITH_UNIT.matcher(whole);
     return unit.matches()
-        ? new Header(index, whole, unit.group(1), Optional.of(unit.group(2).strip()))
+        ? new Header(
+            index,
+            whole,
+            unit.group(1),
+            Optional.of(unit.group(unit.group(2) == null ? 3 : 2).strip()))
         : new Header(index, whole, whole, Optional.empty());
   }
 

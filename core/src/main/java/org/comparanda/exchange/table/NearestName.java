@@ -19,6 +19,11 @@ final class NearestName {
                 .thenComparing(Comparator.naturalOrder()));
   }
 
+  /** Whether one change of a letter makes one of the other. */
+  static boolean oneLetterAway(String a, String b) {
+    return letters(a, b) == 1;
+  }
+
   private static int sameStart(String a, String b) {
     int n = 0;
     while (n < Math.min(a.length(), b.length()) && a.charAt(n) == b.charAt(n)) {

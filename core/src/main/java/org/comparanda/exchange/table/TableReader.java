@@ -71,6 +71,11 @@ public final class TableReader {
     return reading(table, Optional.of(reference)).bones();
   }
 
+  /** The beginning of a table with a guess for each column; or why it can't be read at all. */
+  public TableOutcome<TablePreview> preview(Path table) {
+    return reading(table, Optional.empty()).preview();
+  }
+
   /** Whether a text written to a table comes back as it was: blanks at its ends don't. */
   public static boolean comesBack(String text) {
     return text.isEmpty() || Cell.typed(HarmlessCsv.harmless(text)).orEmpty().equals(text);

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.comparanda.check.BoneEntry;
@@ -68,6 +69,76 @@ final class TableReading {
     return problems.isEmpty()
         ? new TableRead<>(entries, known.protocol(), facts())
         : new TableRefused<>(problems.report());
+  }
+
+  TableOutcome<TablePreview> preview() {
+    List<List<String>> first = new ArrayList<>();
+    List<String> header = new ArrayList<>();
+    try {
+      source = TableOpening.rows(path, options.sheet(), progress, problems);
+      if (source.isPresent()) {
+        layout = rowsOfTable().layout();
+        header.addAll(rowsOfTable().header());
+        firstRows(first);
+      }
+    } catch (IOException unreadable) {
+      problems.file("the file can't be read", "Check that you may read it.");
+    }
+    if (header.isEmpty() && problems.isEmpty()) {
+      problems.file("there is no header row", "Save the table again, with a header row.");
+    }
+    if (header.isEmpty()) {
+      return new TableRefused<>(problems.report());
+    }
+    boolean tall =
+        switch (options.shape()) {
+          case LONG -> true;
+          case WIDE -> false;
+          case BY_HEADER ->
+              new ColumnGuesses(known, TableOptions.Shape.LONG)
+                  .of(header).stream()
+                      .flatMap(g -> g.role().stream())
+                      .toList()
+                      .containsAll(List.of("measurement", "value"));
+        };
+    shape = tall ? TableOptions.Shape.LONG : TableOptions.Shape.WIDE;
+    List<String> roles = new ArrayList<>();
+    for (ReservedColumn column : ReservedColumn.values()) {
+      if (tall || !column.ofLongTables()) {
+        roles.add(column.header());
+      }
+    }
+    if (!tall) {
+      known.codeNames().stream().distinct().forEach(roles::add);
+    }
+    return new TableRead<>(
+        new TablePreview(layout, new ColumnGuesses(known, shape).of(header), first, roles),
+        known.protocol(),
+        facts());
+  }
+
+  /** Only the first rows are wanted; the rest of the file is not read. */
+  private void firstRows(List<List<String>> first) throws IOException {
+    ProblemList aside = new ProblemList(file);
+    ReadingProgress enough =
+        new ReadingProgress() {
+          @Override
+          public void read(long bytes, long ofBytes) {}
+
+          @Override
+          public boolean cancelled() {
+            return first.size() >= TablePreview.ROWS || progress.cancelled();
+          }
+        };
+    try {
+      rowsOfTable()
+          .watchedBy(enough)
+          .eachRow(aside, (number, cells) -> first.add(cells.stream().map(Cell::text).toList()));
+    } catch (CancellationException hadEnough) {
+      if (progress.cancelled()) {
+        throw hadEnough;
+      }
+    }
   }
 
   private <T> TableOutcome<T> assembled(Function<List<AnimalCard>, T> content) {

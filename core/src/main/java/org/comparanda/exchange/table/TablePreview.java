@@ -1,0 +1,23 @@
+package org.comparanda.exchange.table;
+
+import java.util.List;
+
+/**
+ * The beginning of a table, as it stands, with a guess for each column.
+ *
+ * @param layout how its cells are parted, or which sheet
+ * @param columns one guess a column, in the order of the table
+ * @param rows its first rows, as many cells as columns
+ * @param roles all that a column may be: the reserved ones, then the measurements
+ */
+public record TablePreview(
+    String layout, List<ColumnGuess> columns, List<List<String>> rows, List<String> roles) {
+  /** So many rows are shown. */
+  public static final int ROWS = 20;
+
+  public TablePreview {
+    columns = List.copyOf(columns);
+    rows = rows.stream().map(List::copyOf).toList();
+    roles = List.copyOf(roles);
+  }
+}
