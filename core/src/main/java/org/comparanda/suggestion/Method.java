@@ -2,7 +2,7 @@ package org.comparanda.suggestion;
 
 /** How shares are reckoned. */
 public enum Method {
-  /** By rule, so that anyone can foresee it: linear, predictive or pooled shrinkage. */
+  /** By rule: linear, predictive or pooled shrinkage. */
   AUTO,
   LINEAR,
   PREDICTIVE,
@@ -10,6 +10,9 @@ public enum Method {
   REGULARISED,
   SHRUNK_POOLED,
   SHRUNK_PER_TAXON,
+  /** Votes of the nearest animals on standardised columns, their number tuned. */
   NEAREST,
+  /** The nearest animal alone, on the numbers as they are compared. */
+  NEAREST_ONE,
   FOREST
 }

@@ -12,6 +12,7 @@ import org.comparanda.statistics.discriminant.GroupMoments;
 import org.comparanda.statistics.discriminant.GroupedRows;
 import org.comparanda.statistics.discriminant.Linear;
 import org.comparanda.statistics.discriminant.MomentDiscriminant;
+import org.comparanda.statistics.discriminant.Nearest;
 import org.comparanda.statistics.discriminant.Predictive;
 import org.comparanda.statistics.discriminant.Priors;
 import org.comparanda.statistics.discriminant.Quadratic;
@@ -35,6 +36,7 @@ record MethodChoice(Discriminant method, String reason) {
       case SHRUNK_POOLED -> chosen(new ShrunkPooled());
       case SHRUNK_PER_TAXON -> chosen(new ShrunkPerGroup());
       case NEAREST -> chosen(Discriminants.nearest());
+      case NEAREST_ONE -> chosen(new Nearest(1, Nearest.Scaling.NONE));
       case FOREST -> chosen(Forest.withDefaults());
     };
   }
@@ -56,7 +58,13 @@ record MethodChoice(Discriminant method, String reason) {
                   new Predictive(),
                   "predictive, by rule: with holes filled, counted as the animals of the two"
                       + " measurements that are rarest together"));
-      case QUADRATIC, REGULARISED, SHRUNK_POOLED, SHRUNK_PER_TAXON, NEAREST, FOREST ->
+      case QUADRATIC,
+          REGULARISED,
+          SHRUNK_POOLED,
+          SHRUNK_PER_TAXON,
+          NEAREST,
+          NEAREST_ONE,
+          FOREST ->
           Outcome.none(
               "The method asked for needs animals with the whole set.",
               "Leave out measurements, or choose linear or predictive.");

@@ -75,45 +75,63 @@ class TrialCommandTest {
     }
   }
 
-  // R 4.2.2, MASS 7.3.58.2: both sides of the animal out before lda is fitted; specimen =
-  // measurement + noise; expected/e_animal_out.csv, script e-animal-out.R.
-  @ParameterizedTest(name = "{0}")
+  // R 4.2.2, MASS 7.3.58.2, class 7.3.21: lda, qda and the nearest neighbour with both sides of the
+  // animal out, and with the one row alone out; specimen = measurement + noise;
+  // expected/e_animal_out.csv, script e-animal-out.R.
+  @ParameterizedTest(name = "{0}, {6}")
   @CsvSource({
-    "crabs, crabs.csv, group, crab_id, crabs_side_noise.csv, 0.01",
-    "wolves_group, wolves.csv, group, wolf_id, wolves_side_noise.csv, 0.1",
+    "crabs, crabs.csv, group, crab_id, crabs_side_noise.csv, 0.01, lda, linear",
+    "crabs, crabs.csv, group, crab_id, crabs_side_noise.csv, 0.01, qda, quadratic",
+    "crabs, crabs.csv, group, crab_id, crabs_side_noise.csv, 0.01, knn1, nearest-one",
+    "wolves_group, wolves.csv, group, wolf_id, wolves_side_noise.csv, 0.1, lda, linear",
+    "wolves_group, wolves.csv, group, wolf_id, wolves_side_noise.csv, 0.1, knn1, nearest-one",
   })
   void bonesAreCountedWithTheirWholeAnimalLeftOut(
-      String set, String file, String taxon, String id, String noise, String unit)
+      String set,
+      String file,
+      String taxon,
+      String id,
+      String noise,
+      String unit,
+      String outsideMethod,
+      String method)
       throws IOException {
     OutsideTable.Row expected =
         OutsideTable.read("expected/e_animal_out.csv")
             .where("set", set)
-            .where("method", "lda")
+            .where("method", outsideMethod)
             .rows()
             .get(0);
     OutsideCheck check =
         OutsideCheck.named(
-            "cli-trial-bones-" + set.replace('_', '-'),
-            "R 4.2.2, MASS 7.3.58.2, lda without the animal, e_animal_out.csv, " + set);
-    JsonNode trial =
-        trial(
-            "--shelf",
-            specimens(file, taxon, id, noise, new BigDecimal(unit)),
-            "--register",
-            "--scale",
-            "raw",
-            "--method",
-            "linear",
-            "--rows",
-            "bones");
+            "cli-trial-bones-" + set.replace('_', '-') + "-" + method,
+            "R 4.2.2, MASS 7.3.58.2, class 7.3.21, e_animal_out.csv, " + set + ", " + outsideMethod);
+    JsonNode trial = ofBones(specimens(file, taxon, id, noise, new BigDecimal(unit), ""), method);
     check.exact("animals", expected.count("animals"), trial.get("animals").asInt());
     check.exact("bones", expected.count("specimens"), trial.get("bones").get("bones").asInt());
     check.exact(
         "hits", expected.count("leave_one_animal_out"), trial.get("bones").get("hits").asInt());
+    JsonNode naive =
+        ofBones(specimens(file, taxon, id, noise, new BigDecimal(unit), "-side"), method);
+    check.exact(
+        "hits with every bone taken for an animal",
+        expected.count("naive_leave_one_specimen_out"),
+        naive.get("bones").get("hits").asInt());
   }
 
-  /** The two sides of every animal, written as decimals so that no rounding comes in. */
-  private Path specimens(String file, String taxon, String id, String noise, BigDecimal unit)
+  private JsonNode ofBones(Path table, String method) throws IOException {
+    return trial(
+        "--shelf", table, "--register", "--scale", "raw", "--method", method, "--rows", "bones");
+  }
+
+  /**
+   * The two sides of every animal, written as decimals so that no rounding comes in.
+   *
+   * @param ownName put behind the animal's number with the side, if each bone is to pass for an
+   *     animal of its own; blank if not
+   */
+  private Path specimens(
+      String file, String taxon, String id, String noise, BigDecimal unit, String ownName)
       throws IOException {
     Map<String, OutsideTable.Row> animals = new HashMap<>();
     OutsideTable.read("data/" + file).rows().forEach(r -> animals.put(r.text("id"), r));
@@ -124,7 +142,9 @@ class TrialCommandTest {
     lines.add("animal,taxon,side," + String.join(",", noises));
     for (OutsideTable.Row side : sides) {
       OutsideTable.Row animal = animals.get(side.text(id));
-      StringBuilder line = new StringBuilder(side.text(id)).append(',').append(animal.text(taxon));
+      StringBuilder line = new StringBuilder(side.text(id))
+              .append(ownName.isBlank() ? "" : ownName + side.text("side"))
+              .append(',').append(animal.text(taxon));
       line.append(side.text("side").equals("L") ? ",left" : ",right");
       for (String code : noises) {
         BigDecimal value =
@@ -198,7 +218,7 @@ class TrialCommandTest {
         () -> assertEquals(0, typed.code(), typed.err()),
         () -> assertTrue(typed.out().contains("auto takes predictive, by rule: "), typed.out()),
         () -> assertTrue(typed.out().contains("shrunk-per-taxon"), typed.out()),
-        () -> assertEquals(8, json.get("methods").size()),
+        () -> assertEquals(9, json.get("methods").size()),
         () -> assertEquals(15, json.get("methods").get(0).get("animals").asInt()),
         () -> assertEquals(10, json.get("folds").asInt()));
   }

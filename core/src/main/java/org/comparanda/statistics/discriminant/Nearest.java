@@ -45,7 +45,7 @@ public record Nearest(int neighbours, Scaling scaling) implements Discriminant {
 
   @Override
   public String name() {
-    return "nearest";
+    return neighbours == 1 ? "nearest-one" : "nearest";
   }
 
   @Override
