@@ -3,9 +3,7 @@ package org.comparanda.suggestion;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.MeasurementCode;
@@ -36,7 +34,7 @@ public final class Comparison {
   private final Memo<MeasurementSet, TrialRun> runs;
   private final Memo<MeasurementSet, TrialRun> gates;
   private final Memo<MeasurementSet, Trial> trials;
-  private final Map<MeasurementSet, SecondOpinions> opinions = new ConcurrentHashMap<>();
+  private final Memo<MeasurementSet, Outcome<OuterFolds>> folds;
 
   /** A set of measurements of an element, in the order of the element. */
   private record MeasurementSet(ElementKey element, List<MeasurementCode> codes) {}
@@ -53,6 +51,7 @@ public final class Comparison {
     this.samples =
         new Memo<>(SAMPLES_KEPT, set -> Sample.of(element(set.element()), set.codes(), rules));
     this.runs = new Memo<>(TRIALS_KEPT, this::runAfresh);
+    this.folds = new Memo<>(ELEMENTS_KEPT, this::foldsAfresh);
     this.gates = new Memo<>(TRIALS_KEPT, this::gateAfresh);
     this.trials = new Memo<>(TRIALS_KEPT, this::reportAfresh);
   }
@@ -95,43 +94,65 @@ public final class Comparison {
     return Strangers.of(this, element, set);
   }
 
+  /** As {@link #secondOpinions(ElementKey, List, BooleanSupplier)}, on all its measurements. */
+  public Outcome<SecondOpinions> secondOpinions(ElementKey element, BooleanSupplier stopped) {
+    return secondOpinions(element, element(element).codes(), stopped);
+  }
+
   /**
    * All methods compared by ten outer folds of the animals that have the whole set; kept once done.
    * It may take minutes on a large shelf: not for the thread of a window.
    *
-   * @param stopped asked before each fold; when it says yes, the comparison ends without figures
+   * @param stopped asked often, inside folds too; when it says yes, the comparison ends without
+   *     figures, and goes on from the methods that were done when it is asked again
    */
   public Outcome<SecondOpinions> secondOpinions(
       ElementKey element, List<MeasurementCode> codes, BooleanSupplier stopped) {
     MeasurementSet set = set(element, codes);
-    Optional<SecondOpinions> known = Optional.ofNullable(opinions.get(set));
-    if (known.isPresent()) {
-      return Outcome.of(known.get());
-    }
     if (!Coordinates.possible(rules.scale(), set.codes().size())) {
       return Outcome.none("There are too few measurements to compare.", "Name more of them.");
     }
     Sample sample = sample(element, set.codes());
-    return rules
-        .priors()
-        .among(sample)
-        .then(priors -> OuterFolds.scores(sample, priors, stopped))
-        .then(scores -> Outcome.of(keep(set, sample, scores)));
+    return folds
+        .of(set)
+        .then(outer -> outer.scores(stopped))
+        .then(scores -> Outcome.of(compared(set, sample, scores)));
   }
 
-  private SecondOpinions keep(MeasurementSet set, Sample sample, List<MethodScore> scores) {
-    SecondOpinions compared =
-        new SecondOpinions(
-            set.element(),
-            set.codes(),
-            scores.get(0).hits().tries(),
-            OuterFolds.FOLDS,
-            OuterFolds.SEED,
-            MethodChoice.of(sample.rows(Sample.Offer.ANIMAL), sample.taxa(), Method.AUTO).reason(),
-            scores,
-            shelfVersion);
-    opinions.put(set, compared);
-    return compared;
+  private Outcome<OuterFolds> foldsAfresh(MeasurementSet set) {
+    Sample sample = sample(set.element(), set.codes());
+    return rules.priors().among(sample).then(priors -> Outcome.of(new OuterFolds(sample, priors)));
+  }
+
+  private SecondOpinions compared(MeasurementSet set, Sample sample, List<MethodScore> scores) {
+    return new SecondOpinions(
+        set.element(),
+        set.codes(),
+        scores.get(0).hits().tries(),
+        OuterFolds.FOLDS,
+        OuterFolds.SEED,
+        MethodChoice.of(sample.rows(Sample.Offer.ANIMAL), sample.taxa(), Method.AUTO).reason(),
+        scores,
+        shelfVersion);
+  }
+
+  /**
+   * Reckons ahead what answers with one more reading will rest on, so that they come at once.
+   *
+   * @param stopped asked before each measurement
+   */
+  public void prepare(BoneInHand bone, BooleanSupplier stopped) {
+    ElementRows rows = element(bone.element());
+    List<MeasurementCode> taken = rows.codes().stream().filter(bone.values()::containsKey).toList();
+    for (MeasurementCode code : rows.codes()) {
+      if (!taken.contains(code) && !stopped.getAsBoolean()) {
+        List<MeasurementCode> larger =
+            rows.codes().stream().filter(c -> c.equals(code) || taken.contains(c)).toList();
+        if (Coordinates.possible(rules.scale(), larger.size())) {
+          gate(bone.element(), larger);
+        }
+      }
+    }
   }
 
   /** The comparative animals as dots for the picture, the bone's own animal left out. */

@@ -58,13 +58,7 @@ record MethodChoice(Discriminant method, String reason) {
                   new Predictive(),
                   "predictive, by rule: with holes filled, counted as the animals of the two"
                       + " measurements that are rarest together"));
-      case QUADRATIC,
-          REGULARISED,
-          SHRUNK_POOLED,
-          SHRUNK_PER_TAXON,
-          NEAREST,
-          NEAREST_ONE,
-          FOREST ->
+      case QUADRATIC, REGULARISED, SHRUNK_POOLED, SHRUNK_PER_TAXON, NEAREST, NEAREST_ONE, FOREST ->
           Outcome.none(
               "The method asked for needs animals with the whole set.",
               "Leave out measurements, or choose linear or predictive.");

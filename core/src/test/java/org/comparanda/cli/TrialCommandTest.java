@@ -105,7 +105,10 @@ class TrialCommandTest {
     OutsideCheck check =
         OutsideCheck.named(
             "cli-trial-bones-" + set.replace('_', '-') + "-" + method,
-            "R 4.2.2, MASS 7.3.58.2, class 7.3.21, e_animal_out.csv, " + set + ", " + outsideMethod);
+            "R 4.2.2, MASS 7.3.58.2, class 7.3.21, e_animal_out.csv, "
+                + set
+                + ", "
+                + outsideMethod);
     JsonNode trial = ofBones(specimens(file, taxon, id, noise, new BigDecimal(unit), ""), method);
     check.exact("animals", expected.count("animals"), trial.get("animals").asInt());
     check.exact("bones", expected.count("specimens"), trial.get("bones").get("bones").asInt());
@@ -142,9 +145,11 @@ class TrialCommandTest {
     lines.add("animal,taxon,side," + String.join(",", noises));
     for (OutsideTable.Row side : sides) {
       OutsideTable.Row animal = animals.get(side.text(id));
-      StringBuilder line = new StringBuilder(side.text(id))
+      StringBuilder line =
+          new StringBuilder(side.text(id))
               .append(ownName.isBlank() ? "" : ownName + side.text("side"))
-              .append(',').append(animal.text(taxon));
+              .append(',')
+              .append(animal.text(taxon));
       line.append(side.text("side").equals("L") ? ",left" : ",right");
       for (String code : noises) {
         BigDecimal value =

@@ -78,13 +78,11 @@ class OutsideBenchTest {
         OutsideTable.read("expected/" + file + ".csv")
             .where("set", set.name())
             .where("prior", "equal");
-    List<String> ids =
-        table.rows().stream().map(row -> row.text("id")).distinct().toList();
+    List<String> ids = table.rows().stream().map(row -> row.text("id")).distinct().toList();
     for (int i = 0; i < ids.size(); i += 1 + (ids.size() - 1) / MOST) {
       int row = set.row(ids.get(i));
       Map<String, Double> stranger = shares(comparison, set, row, Optional.empty());
-      Map<String, Double> itself =
-          shares(comparison, set, row, Optional.of(OutsideShelf.id(row)));
+      Map<String, Double> itself = shares(comparison, set, row, Optional.of(OutsideShelf.id(row)));
       for (OutsideTable.Row cell : table.where("id", ids.get(i)).rows()) {
         String taxon = cell.text("class");
         String what = ids.get(i) + ", " + taxon;
@@ -103,13 +101,10 @@ class OutsideBenchTest {
     return comparison
         .suggest(
             OutsideShelf.inHand(
-                "x",
-                own,
-                OutsideShelf.bone(Side.NOT_KNOWN, set.variables(), set.rows().row(row))))
+                "x", own, OutsideShelf.bone(Side.NOT_KNOWN, set.variables(), set.rows().row(row))))
         .taxa()
         .stream()
-        .collect(
-            java.util.stream.Collectors.toMap(fit -> fit.taxon().value(), TaxonFit::share));
+        .collect(java.util.stream.Collectors.toMap(fit -> fit.taxon().value(), TaxonFit::share));
   }
 
   private static int shrunkHits(String name) {

@@ -52,16 +52,19 @@ class SecondOpinionsTest {
     assertEquals(15, seen.size());
   }
 
+  // The regularised method tunes twelve settings inside each fold, thousands of asks; a stop there
+  // ends after one more ask for each setting and step, not after the fold.
   @Test
-  void itEndsWithoutFiguresWhenStoppedAndIsNotKept() {
+  void aStopEndsItInsideAFoldAndItGoesOnFromThere() {
     Comparison comparison = midges(ComparisonRules.withDefaults());
     AtomicInteger asked = new AtomicInteger();
     Outcome<SecondOpinions> stopped =
-        comparison.secondOpinions(OutsideShelf.ELEMENT, ALL, () -> asked.incrementAndGet() > 12);
+        comparison.secondOpinions(OutsideShelf.ELEMENT, ALL, () -> asked.incrementAndGet() > 500);
     assertEquals(
         "The comparison of methods was stopped.", stopped.fold(s -> "", none -> none.reason()));
-    assertEquals(13, asked.get());
-    assertTrue(opinions(comparison).value().isPresent());
+    assertTrue(asked.get() < 530, asked + " asks");
+    assertEquals(
+        opinions(midges(ComparisonRules.withDefaults())).value(), opinions(comparison).value());
   }
 
   @Test

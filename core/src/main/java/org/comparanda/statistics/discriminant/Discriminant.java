@@ -1,5 +1,6 @@
 package org.comparanda.statistics.discriminant;
 
+import java.util.function.BooleanSupplier;
 import org.comparanda.statistics.Outcome;
 
 /**
@@ -21,5 +22,16 @@ public interface Discriminant {
   default Outcome<DiscriminantModel> fitWithout(
       int unit, GroupedRows rows, GroupMoments left, Priors priors) {
     return fit(rows.withoutUnit(unit), priors);
+  }
+
+  /**
+   * Fits, unless told to stop on the way: methods that take long ask often.
+   *
+   * @param stopped when it says yes, the fit ends as not estimable
+   */
+  default Outcome<DiscriminantModel> fit(GroupedRows rows, Priors priors, BooleanSupplier stopped) {
+    return stopped.getAsBoolean()
+        ? Outcome.none("The fit was stopped.", "Start it again.")
+        : fit(rows, priors);
   }
 }

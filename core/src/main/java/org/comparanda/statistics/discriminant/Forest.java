@@ -20,8 +20,8 @@ import smile.data.vector.IntVector;
  * Random forest (Breiman 2001, Mach. Learn. 45:5–32), grown by the library Smile; a second opinion.
  *
  * <p>Rows and columns are put into an order of their own first, so that theirs does not matter, and
- * every tree has its own seed. Share of a group: mean over trees, times prior ÷ (rows of the group
- * ÷ all rows). Needs ten rows.
+ * every tree has its own seed. Share of a group: votes of the trees, one k-th vote added so that no
+ * group has none, times prior ÷ (rows of the group ÷ all rows). Needs ten rows.
  *
  * @param trees how many
  * @param seed same seed, same forest
@@ -96,13 +96,13 @@ public record Forest(int trees, long seed) implements Discriminant {
             new SplittableRandom(seed).longs(trees, 2, Long.MAX_VALUE));
     return row -> {
       double[] x = Vectors.chosen(Vectors.checked(columns.length, row), columns);
-      double[] means = new double[present.length];
-      forest.predict(Tuple.of(x, numbers.schema()), means);
+      double[] votes = new double[present.length];
+      forest.vote(Tuple.of(x, numbers.schema()), votes);
       double[] logShares = new double[rows.groups()];
       Arrays.fill(logShares, Double.NEGATIVE_INFINITY);
       for (int label = 0; label < present.length; label++) {
-        logShares[present[label]] =
-            Math.log(means[label]) - Math.log(moments.count(present[label]));
+        double smoothed = votes[label] * trees + 1.0 / present.length;
+        logShares[present[label]] = Math.log(smoothed / moments.count(present[label]));
       }
       return Shares.of(priors, logShares);
     };

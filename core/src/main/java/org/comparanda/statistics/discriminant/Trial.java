@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.Proportion;
 
@@ -45,14 +46,20 @@ public record Trial(List<TrialRow> rows) {
   /**
    * Offers the rows of one fold's units to what all other units say, whatever the method tunes on
    * them inside: one outer fold.
+   *
+   * @param stopped when it says yes, the fit ends on the way and no row has shares
    */
   public static Trial ofFold(
-      GroupedRows rows, Set<Integer> fold, Discriminant method, Priors priors) {
+      GroupedRows rows,
+      Set<Integer> fold,
+      Discriminant method,
+      Priors priors,
+      BooleanSupplier stopped) {
     GroupedRows rest = rows.withoutUnits(fold);
     Judge judge =
         new Judge(
             GroupMoments.of(rest),
-            method.fit(rest, priors),
+            method.fit(rest, priors, stopped),
             GroupDistances.of(GroupMoments.of(rest)));
     List<TrialRow> judged = new ArrayList<>();
     for (int i = 0; i < rows.rows(); i++) {

@@ -1,6 +1,9 @@
 package org.comparanda.statistics.discriminant;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
 import org.comparanda.statistics.Outcome;
 
 /**
@@ -11,8 +14,6 @@ import org.comparanda.statistics.Outcome;
  * judge: wrap this in outer folds to know how good it is.
  */
 public record Tuned(List<Discriminant> settings) implements Discriminant {
-  private static final double FLOOR = 1e-15;
-
   public Tuned {
     settings = List.copyOf(settings);
     if (settings.isEmpty()) {
@@ -27,24 +28,38 @@ public record Tuned(List<Discriminant> settings) implements Discriminant {
 
   @Override
   public Outcome<DiscriminantModel> fit(GroupedRows rows, Priors priors) {
+    return fit(rows, priors, () -> false);
+  }
+
+  @Override
+  public Outcome<DiscriminantModel> fit(GroupedRows rows, Priors priors, BooleanSupplier stopped) {
     Discriminant best = settings.get(0);
     double bestScore = Double.NEGATIVE_INFINITY;
     for (Discriminant setting : settings) {
-      double score = logScore(Trial.of(rows, setting, priors));
+      double score = logScore(rows, setting, priors, stopped);
       if (score > bestScore) {
         best = setting;
         bestScore = score;
       }
     }
-    return best.fit(rows, priors);
+    return best.fit(rows, priors, stopped);
   }
 
   /** Sum of ln share of the true group, in nats; a row without an answer counts as the floor. */
-  private static double logScore(Trial trial) {
-    return trial.rows().stream()
-        .mapToDouble(
-            row ->
-                Math.log(row.shares().fold(s -> Math.max(s.of(row.group()), FLOOR), none -> FLOOR)))
-        .sum();
+  private static double logScore(
+      GroupedRows rows, Discriminant setting, Priors priors, BooleanSupplier stopped) {
+    UnitMoments units = UnitMoments.of(rows);
+    Map<Integer, Outcome<DiscriminantModel>> models = new HashMap<>();
+    double sum = 0;
+    for (int i = 0; i < rows.rows() && !stopped.getAsBoolean(); i++) {
+      int group = rows.group(i);
+      double[] x = rows.row(i);
+      sum +=
+          models
+              .computeIfAbsent(
+                  rows.unit(i), u -> setting.fitWithout(u, rows, units.without(u), priors))
+              .fold(m -> ShareScore.log(m.shares(x), group), none -> ShareScore.WORST_LOG);
+    }
+    return sum;
   }
 }
