@@ -44,6 +44,11 @@ public final class BurstDetector {
     return before;
   }
 
+  /** Whether characters are coming right now, so that the next one belongs to them. */
+  public boolean collecting(long atNanos) {
+    return !collected.isEmpty() && atNanos - lastAt < PAUSE.toNanos();
+  }
+
   /** Gives what is complete because nothing came for 40 ms; ask when that time is over. */
   public List<Heard> quiet(long atNanos) {
     if (collected.isEmpty() || atNanos - lastAt < PAUSE.toNanos()) {

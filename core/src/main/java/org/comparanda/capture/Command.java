@@ -17,6 +17,12 @@ public sealed interface Command {
   /** This measurement can't be taken, for this reason. */
   record CannotTake(NotPossible reason) implements Command {}
 
+  /** Something that is no reading. */
+  record Do(Errand errand) implements Command {}
+
+  /** The answer to what was asked over the field. */
+  record Answer(String text) implements Command {}
+
   /** A command without anything more to say. */
   enum Plain implements Command {
     SHOW_REASONS,
@@ -25,7 +31,8 @@ public sealed interface Command {
     UNDO,
     RECORD_CALL,
     PREVIOUS,
-    SHOW_DEFINITION,
+    LIST_ERRANDS,
+    NO_ANSWER,
     ASK_STOP,
     STOP,
     NO_STOP,

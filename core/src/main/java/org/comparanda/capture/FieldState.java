@@ -12,6 +12,8 @@ public record FieldState(String text, Showing showing) {
     FIELD,
     PROPOSAL,
     REASONS,
+    /** A question that digits and Enter answer. */
+    ASKED,
     STOP_QUESTION
   }
 

@@ -16,6 +16,8 @@ import org.comparanda.capture.FieldState.Showing;
  * +  while a proposal shows   take the proposal
  * .. on an empty field     previous field (two commas, or Backspace, as well)
  * 00 Enter, or F1          definition large
+ * 0 and a digit, Enter     what is no reading: see {@link Errand}; 0 Enter lists them
+ * in a question            digits and Enter answer, Escape or - leaves it
  * ---, or Ctrl+Shift+H     STOP: asks once, Enter says yes
  * </pre>
  */
@@ -32,6 +34,7 @@ public final class Keys {
     return switch (field.showing()) {
       case REASONS -> reason(field.text(), key);
       case STOP_QUESTION -> Command.Plain.NO_STOP;
+      case ASKED -> answer(field.text(), key);
       case FIELD, PROPOSAL -> field.text().isEmpty() ? onEmpty(key) : onText(field, key);
     };
   }
@@ -44,6 +47,7 @@ public final class Keys {
     return switch (field.showing()) {
       case REASONS -> Command.Plain.HIDE_REASONS;
       case STOP_QUESTION -> key == NamedKey.ENTER ? Command.Plain.STOP : Command.Plain.NO_STOP;
+      case ASKED -> inQuestion(field.text(), key);
       case FIELD, PROPOSAL -> onField(field.text(), key);
     };
   }
@@ -51,7 +55,7 @@ public final class Keys {
   /** What a burst does: it is never taken for commands, and never added to what a hand typed. */
   public static Command burst(FieldState field, String text) {
     return switch (field.showing()) {
-      case REASONS, STOP_QUESTION ->
+      case REASONS, ASKED, STOP_QUESTION ->
           new Command.Ignored("The caliper sent a value while a question was open. Send it again.");
       case FIELD, PROPOSAL ->
           field.text().isEmpty()
@@ -97,16 +101,47 @@ public final class Keys {
 
   private static Command onField(String text, NamedKey key) {
     return switch (key) {
-      case ENTER ->
-          text.isBlank()
-              ? Command.Plain.STAY
-              : text.equals("00") ? Command.Plain.SHOW_DEFINITION : new Command.Accept(text);
+      case ENTER -> entered(text);
       case BACKSPACE ->
           text.isEmpty()
               ? Command.Plain.PREVIOUS
               : new Command.Edit(text.substring(0, text.length() - 1));
       case ESCAPE -> new Command.Edit("");
-      case DEFINITION -> Command.Plain.SHOW_DEFINITION;
+      case DEFINITION -> new Command.Do(Errand.DEFINITION);
+      case STOP -> Command.Plain.ASK_STOP;
+    };
+  }
+
+  private static Command entered(String text) {
+    if (text.isBlank()) {
+      return Command.Plain.STAY;
+    }
+    if (text.equals("0")) {
+      return Command.Plain.LIST_ERRANDS;
+    }
+    return Errand.ofText(text)
+        .<Command>map(Command.Do::new)
+        .orElseGet(() -> new Command.Accept(text));
+  }
+
+  /** In a question only digits are typed; the dash leaves it. */
+  private static Command answer(String text, char key) {
+    if (key >= '0' && key <= '9') {
+      return new Command.Edit(text + key);
+    }
+    return key == '-'
+        ? Command.Plain.NO_ANSWER
+        : new Command.Ignored("Digits and Enter answer; Escape or - leaves the question.");
+  }
+
+  private static Command inQuestion(String text, NamedKey key) {
+    return switch (key) {
+      case ENTER -> new Command.Answer(text);
+      case BACKSPACE ->
+          text.isEmpty()
+              ? Command.Plain.NO_ANSWER
+              : new Command.Edit(text.substring(0, text.length() - 1));
+      case ESCAPE, DEFINITION -> Command.Plain.NO_ANSWER;
       case STOP -> Command.Plain.ASK_STOP;
     };
   }

@@ -67,12 +67,14 @@ public final class Comparanda {
             .addSubcommand(new ExportArchive(terminal))
             .addSubcommand(new ExportTable(terminal))
             .addSubcommand(new ExportShelf(terminal))
+            .addSubcommand(new ExportPhotos(terminal))
             .addSubcommand(new ExportOpenCopy(terminal)));
     line.addSubcommand(
         new CommandLine(new TrayCommand())
             .addSubcommand(new TrayList(terminal))
             .addSubcommand(new TrayAdd(terminal))
             .addSubcommand(new TrayState(terminal))
+            .addSubcommand(new TrayNumber(terminal))
             .addSubcommand(new TrayCall(terminal)));
     line.addSubcommand(
         new CommandLine(new DayBookCommand())

@@ -19,6 +19,7 @@ import org.comparanda.measurement.People;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.measurement.ReadingLog;
 import org.comparanda.oldcards.OldCards;
+import org.comparanda.photo.Photos;
 import org.comparanda.pile.Pile;
 import org.comparanda.reference.ImportedTables;
 import org.comparanda.reference.ReferenceAnimals;
@@ -176,6 +177,11 @@ public final class Collection implements AutoCloseable {
   /** Names of those who measure and call. */
   public People people() {
     return new SqlPeople(database, dayBook);
+  }
+
+  /** Pictures of bones and animals. */
+  public Photos photos() {
+    return new SqlPhotos(database, dayBook, clock, file);
   }
 
   /** Bone numbers by the trays' rules. */

@@ -50,7 +50,8 @@ final class ContentHash {
           "stop_record order by id",
           "right_given order by id",
           "house_rule order by id",
-          "second_look_draw order by position");
+          "second_look_draw order by position",
+          "photo order by id");
 
   private ContentHash() {}
 

@@ -51,6 +51,7 @@ record Kept(String word, String table, String key, Set<String> apart, List<Part>
   static final Kept IMPORTED = plain("imported table", "imported_table", "content");
   static final Kept ARRIVAL = plain("arrival", "arrival", "number");
   static final Kept INTEREST = plain("interest", "arrival_interest", "number");
+  static final Kept PHOTO = plain("photo", "photo", "id");
 
   /** Everything that the book keeps. A new table goes here or among those left out. */
   static final List<Kept> ALL =
@@ -80,7 +81,8 @@ record Kept(String word, String table, String key, Set<String> apart, List<Part>
           MAPPING,
           IMPORTED,
           ARRIVAL,
-          INTEREST);
+          INTEREST,
+          PHOTO);
 
   /** Tables that the book does not keep, each with the reason. */
   static final Map<String, String> LEFT_OUT =

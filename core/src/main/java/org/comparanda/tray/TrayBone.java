@@ -24,6 +24,41 @@ public record TrayBone(
     BoneState state,
     Standing standing,
     String remarks) {
+  /** The same bone in another state. */
+  public TrayBone withState(BoneState other) {
+    return new TrayBone(id, tray, animal, element, side, portion, other, standing, remarks);
+  }
+
+  /** The same bone, of which more or less is in hand. */
+  public TrayBone withPortion(Portion other) {
+    return new TrayBone(id, tray, animal, element, side, other, state, standing, remarks);
+  }
+
+  /** The same bone, taken for another element. */
+  public TrayBone withElement(ElementKey other) {
+    return new TrayBone(id, tray, animal, other, side, portion, state, standing, remarks);
+  }
+
+  /** The same bone, which may be measured, or no longer. */
+  public TrayBone withStanding(Standing other) {
+    return new TrayBone(id, tray, animal, element, side, portion, state, other, remarks);
+  }
+
+  /** A bone of which nothing is recorded but what and where it is. */
+  public static TrayBone fresh(
+      BoneId id, TrayId tray, ElementKey element, Side side, Portion portion) {
+    return new TrayBone(
+        id,
+        tray,
+        Optional.empty(),
+        element,
+        side,
+        portion,
+        BoneState.notRecorded(),
+        Standing.OPEN,
+        "");
+  }
+
   /** Whether a bone may be measured, or was set aside as possibly human. */
   public enum Standing {
     OPEN,

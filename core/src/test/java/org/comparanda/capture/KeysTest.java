@@ -54,8 +54,48 @@ class KeysTest {
 
   @Test
   void twoZerosAndEnterShowTheDefinition() {
-    assertEquals(Command.Plain.SHOW_DEFINITION, Keys.pressed(EMPTY.withText("00"), NamedKey.ENTER));
-    assertEquals(Command.Plain.SHOW_DEFINITION, Keys.pressed(EMPTY, NamedKey.DEFINITION));
+    Command definition = new Command.Do(Errand.DEFINITION);
+    assertEquals(definition, Keys.pressed(EMPTY.withText("00"), NamedKey.ENTER));
+    assertEquals(definition, Keys.pressed(EMPTY, NamedKey.DEFINITION));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "01, MORE_LIKE_THIS",
+    "02, OTHER_SIDE",
+    "03, OTHER_ELEMENT",
+    "04, PIECES",
+    "05, ACROSS_BREAK",
+    "06, FOUND_TOGETHER",
+    "07, SLIP",
+    "08, CALIPER",
+    "09, KEY_CARD",
+  })
+  void zeroAndADigitAskForWhatIsNoReading(String text, Errand errand) {
+    assertEquals(new Command.Do(errand), Keys.pressed(EMPTY.withText(text), NamedKey.ENTER));
+  }
+
+  @Test
+  void zeroAloneListsWhatCanBeAskedFor() {
+    assertEquals(Command.Plain.LIST_ERRANDS, Keys.pressed(EMPTY.withText("0"), NamedKey.ENTER));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.5", "012", "1"})
+  void whatIsNotZeroAndOneDigitStaysAReading(String text) {
+    assertEquals(new Command.Accept(text), Keys.pressed(EMPTY.withText(text), NamedKey.ENTER));
+  }
+
+  @Test
+  void aQuestionTakesDigitsAndEnterAndIsLeftByDashOrEscape() {
+    FieldState asked = EMPTY.withShowing(Showing.ASKED);
+    assertEquals(new Command.Edit("1"), Keys.typed(asked, '1'));
+    assertEquals(new Command.Answer("12"), Keys.pressed(asked.withText("12"), NamedKey.ENTER));
+    assertEquals(Command.Plain.NO_ANSWER, Keys.typed(asked, '-'));
+    assertEquals(Command.Plain.NO_ANSWER, Keys.pressed(asked, NamedKey.ESCAPE));
+    assertInstanceOf(Command.Ignored.class, Keys.typed(asked, '+'));
+    assertInstanceOf(Command.Ignored.class, Keys.burst(asked, "12.3\r\n"));
+    assertEquals(Command.Plain.ASK_STOP, Keys.pressed(asked, NamedKey.STOP));
   }
 
   @Test

@@ -30,9 +30,12 @@ class GuiRulesTest {
           .ignoreDependency(
               describe("anything", (JavaClass c) -> true),
               describe(
-                  "controls and words",
+                  "controls, words, hearing a caliper and showing pictures",
                   (JavaClass c) ->
-                      in(c, "org.comparanda.gui.control") || in(c, "org.comparanda.gui.text")))
+                      in(c, "org.comparanda.gui.control")
+                          || in(c, "org.comparanda.gui.text")
+                          || in(c, "org.comparanda.gui.caliper")
+                          || in(c, "org.comparanda.gui.photos")))
           .because("a screen can be read, changed and left out alone");
 
   @ArchTest

@@ -29,6 +29,10 @@ public final class AppFrame extends BorderPane {
     }
   }
 
+  Rail rail() {
+    return rail;
+  }
+
   /** Opens a screen; its view is made the first time and kept. */
   public void open(Screen screen) {
     setCenter(opened.computeIfAbsent(screen.key(), key -> screen.view().get()));

@@ -5,12 +5,18 @@ import java.time.Clock;
 import java.util.Locale;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Consumer;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.scene.Scene;
 import javafx.scene.control.Alert;
 import javafx.scene.control.TextArea;
 import javafx.stage.Stage;
+import org.comparanda.gui.bench.Memory;
 import org.comparanda.gui.text.Words;
+import org.comparanda.gui.welcome.WelcomeView;
+import org.comparanda.gui.welcome.WelcomeViewModel;
+import org.comparanda.statistics.Outcome;
 import org.comparanda.storage.Collection;
 import org.comparanda.storage.DataFolder;
 import org.comparanda.tables.ReferenceTables;
@@ -22,7 +28,7 @@ public final class Desktop extends Application {
   private static final double HEIGHT = 768;
 
   private @Nullable ExecutorService work;
-  private @Nullable Collection collection;
+  private @Nullable Doorway doorway;
 
   @Override
   public void start(Stage stage) {
@@ -41,16 +47,70 @@ public final class Desktop extends Application {
     Look look = new Look();
     new RememberedLook(dataFolder()).follow(look);
     ReferenceTables tables = ReferenceTables.shipped();
-    Collection opened = DemoRoom.open(dataFolder(), tables, clock);
-    collection = opened;
-    Workplace place =
-        new Workplace(background, Platform::runLater, locale, clock, look, tables, opened);
-    AppFrame frame = new AppFrame(Screens.of(place), look, words);
+    Memory memory = new RememberedThings(dataFolder());
+    Doorway doors = new Doorway(dataFolder(), tables, clock, memory);
+    doorway = doors;
+    Consumer<Collection> inside =
+        collection ->
+            show(
+                stage,
+                words,
+                new Workplace(
+                    background,
+                    Platform::runLater,
+                    locale,
+                    clock,
+                    look,
+                    tables,
+                    collection,
+                    memory));
+    Outcome<?> before = doors.asBefore();
+    doors
+        .collection()
+        .ifPresentOrElse(
+            inside,
+            () ->
+                welcome(
+                    stage,
+                    look,
+                    locale,
+                    new WelcomeViewModel(
+                        doors,
+                        clock,
+                        Words.of("welcome", locale),
+                        Words.of("caliper", locale),
+                        name -> {
+                          doors.sits(name);
+                          doors.collection().ifPresent(inside);
+                        }),
+                    before.fold(ok -> "", none -> none.reason())));
     stage.setTitle(words.get("window.title"));
-    stage.setScene(frame.scene(WIDTH, HEIGHT));
     stage.setMinWidth(1024);
     stage.setMinHeight(640);
     stage.show();
+  }
+
+  private static void welcome(
+      Stage stage, Look look, Locale locale, WelcomeViewModel welcome, String trouble) {
+    Words words = Words.of("welcome", locale);
+    welcome.messageProperty().set(trouble);
+    WelcomeView view =
+        new WelcomeView(
+            welcome,
+            words,
+            Words.of("caliper", locale),
+            System::nanoTime,
+            new CollectionDialog(CollectionDialog.Kind.NEW, words.get("file.new")),
+            new CollectionDialog(CollectionDialog.Kind.THERE, ""));
+    Scene scene = new Scene(view, WIDTH, HEIGHT);
+    look.dress(scene);
+    stage.setScene(scene);
+  }
+
+  private static void show(Stage stage, Words words, Workplace place) {
+    AppFrame frame = new AppFrame(Screens.of(place), place.look(), words);
+    frame.rail().demoNote(Simulated.of(place.collection()));
+    stage.setScene(frame.scene(WIDTH, HEIGHT));
   }
 
   @Override
@@ -58,8 +118,8 @@ public final class Desktop extends Application {
     if (work != null) {
       work.shutdownNow();
     }
-    if (collection != null) {
-      collection.close();
+    if (doorway != null) {
+      doorway.close();
     }
   }
 

@@ -15,6 +15,7 @@ import org.comparanda.gui.text.Words;
 /** The slim rail at the left: the screens' names, and at its foot how the window looks. */
 final class Rail extends VBox {
   private final ToggleGroup group = new ToggleGroup();
+  private final Label simulated = new Label();
 
   Rail(List<Screen> screens, Look look, Words words, Consumer<Screen> open) {
     getStyleClass().add("rail");
@@ -26,13 +27,19 @@ final class Rail extends VBox {
     }
     Region spring = new Region();
     VBox.setVgrow(spring, Priority.ALWAYS);
-    Label simulated = new Label(words.get("demo.note"));
+    simulated.setText(words.get("demo.note"));
     simulated.setId("demo-note");
     simulated.getStyleClass().add("demo-note");
     simulated.setWrapText(true);
     simulated.setMinHeight(USE_PREF_SIZE);
     getChildren()
         .addAll(spring, simulated, theme(look, words), motion(look, words), textSize(look, words));
+  }
+
+  /** Says that the data are simulated, or says nothing. */
+  void demoNote(Simulated data) {
+    simulated.setVisible(data == Simulated.SIMULATED);
+    simulated.setManaged(data == Simulated.SIMULATED);
   }
 
   /** Marks the button of a screen as the open one. */

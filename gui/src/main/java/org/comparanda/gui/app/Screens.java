@@ -9,6 +9,7 @@ import org.comparanda.capture.LaggingDrafts;
 import org.comparanda.gui.bench.BenchPlace;
 import org.comparanda.gui.bench.BenchView;
 import org.comparanda.gui.bench.BenchViewModel;
+import org.comparanda.gui.bench.Books;
 import org.comparanda.gui.shelf.ShelfRoom;
 import org.comparanda.gui.shelf.ShelfView;
 import org.comparanda.gui.shelf.ShelfViewModel;
@@ -50,7 +51,9 @@ public final class Screens {
   }
 
   private static String note(Workplace place) {
-    return Words.of("app", place.locale()).get("demo.note");
+    return Simulated.of(place.collection()) == Simulated.SIMULATED
+        ? Words.of("app", place.locale()).get("demo.note")
+        : "";
   }
 
   private static SizeDeskView sizeDesk(Workplace place, ShelfViewModel shelf) {
@@ -87,7 +90,7 @@ public final class Screens {
   }
 
   /** As the jar says it; a program run from loose classes has none. */
-  private static String version() {
+  static String version() {
     return Optional.ofNullable(SizeDesk.class.getPackage().getImplementationVersion())
         .orElse("(unreleased)");
   }
@@ -112,7 +115,15 @@ public final class Screens {
             new LaggingDrafts(
                 place.collection().drafts(),
                 CompletableFuture.delayedExecutor(DRAFT_LAG_MS, TimeUnit.MILLISECONDS)),
-            place.collection().caliperCards());
+            place.collection().caliperCards(),
+            new Books(
+                place.collection().numbering(),
+                place.collection().keying(),
+                place.collection().associations(),
+                place.collection().refits(),
+                place.collection().photos()),
+            place.memory(),
+            new SlipFolder(place));
     BenchView view = new BenchView(new BenchViewModel(bench), words, numbers, System::nanoTime);
     view.fallingLine().motionProperty().bind(place.look().motionProperty());
     view.setOnAnimal(animal -> show(animal, shelf, view));

@@ -3,6 +3,7 @@ package org.comparanda.gui.app;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.concurrent.Executor;
+import org.comparanda.gui.bench.Memory;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
 
@@ -15,6 +16,7 @@ import org.comparanda.tables.ReferenceTables;
  * @param clock for the time of readings and calls
  * @param look theme, size of the text, motion
  * @param tables protocol, outlines, taxa, published equations
+ * @param memory what this computer remembers
  * @param collection the open collection: animals, trays, readings, people
  */
 public record Workplace(
@@ -24,4 +26,5 @@ public record Workplace(
     Clock clock,
     Look look,
     ReferenceTables tables,
-    Collection collection) {}
+    Collection collection,
+    Memory memory) {}

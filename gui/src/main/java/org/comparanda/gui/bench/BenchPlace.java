@@ -35,7 +35,10 @@ public record BenchPlace(
     ReadingLog readings,
     People people,
     Drafts drafts,
-    CaliperCards cards) {
+    CaliperCards cards,
+    Books books,
+    Memory memory,
+    SlipDesk slips) {
   public BenchPlace {
     outlines = List.copyOf(outlines);
   }

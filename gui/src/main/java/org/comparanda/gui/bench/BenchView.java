@@ -1,5 +1,6 @@
 package org.comparanda.gui.bench;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import javafx.application.Platform;
@@ -17,9 +18,12 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import org.comparanda.capture.FieldState;
 import org.comparanda.capture.NamedKey;
+import org.comparanda.gui.caliper.LessonCard;
 import org.comparanda.gui.control.FilePlace;
 import org.comparanda.gui.control.PlainScroll;
 import org.comparanda.gui.control.falling.FallingLine;
+import org.comparanda.gui.photos.PhotoStrip;
+import org.comparanda.gui.photos.PictureDialog;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.reference.AnimalId;
@@ -48,6 +52,11 @@ public final class BenchView extends StackPane {
   private final VBox answers;
   private final Node outline;
   private final StateCard state;
+  private final Label standing = new Label();
+  private final HintBar hintBar;
+  private final Node photos;
+  private final LongSupplier nanos;
+  private final Numbers numbers;
 
   /**
    * @param nanos a clock that only goes forward, for telling a caliper from a hand
@@ -55,12 +64,23 @@ public final class BenchView extends StackPane {
   public BenchView(BenchViewModel bench, Words words, Numbers numbers, LongSupplier nanos) {
     this.bench = bench;
     this.words = words;
+    this.nanos = nanos;
+    this.numbers = numbers;
     getStyleClass().addAll("screen", "bench");
+    hintBar = new HintBar(bench.hints(), words);
+    standing.setId("standing");
+    standing.getStyleClass().add("standing");
+    standing.setWrapText(true);
+    standing.setMinHeight(USE_PREF_SIZE);
+    standing.textProperty().bind(bench.errands().standingProperty());
+    standing.visibleProperty().bind(standing.textProperty().isNotEmpty());
+    standing.managedProperty().bind(standing.visibleProperty());
     header = new HeaderBar(bench, words);
     readings = new ReadingsCard(bench.readings(), words, numbers, nanos);
     falling = new FallingCard(bench, words);
     outline = new OutlineCard(bench, words);
     state = new StateCard(bench.state(), words, nanos, bench::askStop);
+    photos = photos();
     answer = new AnswerCard(bench, words);
     answers = answers(numbers);
     left = new VBox(upperLeft, readings);
@@ -112,6 +132,7 @@ public final class BenchView extends StackPane {
 
   private void listen() {
     header.state().selectedProperty().addListener((o, was, is) -> showLeft());
+    header.photos().selectedProperty().addListener((o, was, is) -> showLeft());
     bench
         .state()
         .questionsProperty()
@@ -128,6 +149,7 @@ public final class BenchView extends StackPane {
             (o, was, is) -> {
               boolean another = !was.map(b -> b.id()).equals(is.map(b -> b.id()));
               if (another) {
+                header.photos().setSelected(false);
                 header.state().setSelected(false);
                 focusReading();
               }
@@ -136,6 +158,19 @@ public final class BenchView extends StackPane {
               }
             });
     bench.readings().fieldProperty().addListener((o, was, is) -> showQuestion(was, is));
+    bench.errands().questionProperty().addListener((o, was, is) -> showQuestion(is));
+    bench
+        .caliper()
+        .learningProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (is) {
+                showLesson();
+              } else {
+                unveil();
+              }
+            });
+    bench.trayProperty().addListener((o, was, is) -> arrange());
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     widthProperty().addListener((o, was, is) -> arrange());
     probe.fontProperty().addListener((o, was, is) -> arrange());
@@ -153,9 +188,9 @@ public final class BenchView extends StackPane {
       left.getStyleClass().add("bench-left-wide");
     }
     shownStopped = bench.stopped();
-    page.getChildren().setAll(header);
+    page.getChildren().setAll(header, hintBar, standing);
     if (bench.boneProperty().get().isEmpty()) {
-      page.getChildren().add(welcome());
+      page.getChildren().add(bench.trayProperty().get().isPresent() ? emptyTray() : welcome());
     } else if (bench.stopped()) {
       page.getChildren().add(placed(StopCard.aside(words)));
     } else {
@@ -173,6 +208,9 @@ public final class BenchView extends StackPane {
     } else if (event.getCode() == KeyCode.F2) {
       event.consume();
       answer.why().setSelected(!answer.why().isSelected());
+    } else if (event.getCode() == KeyCode.F3) {
+      event.consume();
+      bench.hints().gotIt();
     } else if (event.getCode() == KeyCode.PAGE_DOWN) {
       event.consume();
       bench.step(1);
@@ -199,15 +237,18 @@ public final class BenchView extends StackPane {
   }
 
   private void showLeft() {
-    upperLeft.getChildren().setAll(header.state().isSelected() || asking() ? state : outline);
+    boolean stateFirst = header.state().isSelected() || asking();
+    Node upper = header.photos().isSelected() ? photos : outline;
+    upperLeft.getChildren().setAll(stateFirst ? state : upper);
     readings.setVisible(!asking());
     readings.setManaged(!asking());
   }
 
   private StackPane welcome() {
-    Label title = new Label(words.get("empty.title"));
+    boolean none = bench.trays().isEmpty();
+    Label title = new Label(words.get(none ? "empty.none" : "empty.title"));
     title.getStyleClass().add("answer");
-    Label what = new Label(words.get("empty.what"));
+    Label what = new Label(words.get(none ? "empty.none.what" : "empty.what"));
     what.setWrapText(true);
     what.setMinHeight(USE_PREF_SIZE);
     FlowPane trays = new FlowPane();
@@ -215,12 +256,55 @@ public final class BenchView extends StackPane {
     for (Tray tray : bench.trays()) {
       trays.getChildren().add(button(tray, trays.getChildren().size() + 1));
     }
+    if (none) {
+      trays.getChildren().add(firstTray());
+    }
     trays.addEventFilter(KeyEvent.KEY_TYPED, this::numbered);
     if (!trays.getChildren().isEmpty()) {
       Platform.runLater(() -> trays.getChildren().get(0).requestFocus());
     }
     VBox card = new VBox(title, what, trays);
     card.setId("welcome");
+    card.getStyleClass().addAll("card", "stop-card");
+    return placed(card);
+  }
+
+  private Button firstTray() {
+    Button make = new Button(words.get("empty.none.make"));
+    make.setId("first-tray");
+    make.getStyleClass().setAll("record");
+    make.setOnAction(event -> bench.firstTray());
+    make.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          if (event.getCode() == KeyCode.ENTER) {
+            event.consume();
+            make.fire();
+          }
+        });
+    return make;
+  }
+
+  /** A tray without bones: its first one is put there. */
+  private StackPane emptyTray() {
+    Label what = new Label(words.get("first.what"));
+    what.setWrapText(true);
+    what.setMinHeight(USE_PREF_SIZE);
+    Button first = new Button(words.get("first.bone"));
+    first.setId("first-bone");
+    first.getStyleClass().setAll("record");
+    first.setOnAction(event -> bench.errands().firstBone());
+    first.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          if (event.getCode() == KeyCode.ENTER) {
+            event.consume();
+            first.fire();
+          }
+        });
+    Platform.runLater(first::requestFocus);
+    VBox card = new VBox(what, first);
+    card.setId("empty-tray");
     card.getStyleClass().addAll("card", "stop-card");
     return placed(card);
   }
@@ -255,11 +339,68 @@ public final class BenchView extends StackPane {
   private void showQuestion(FieldState was, FieldState is) {
     boolean asked = is.showing() == FieldState.Showing.STOP_QUESTION;
     if (asked && was.showing() != FieldState.Showing.STOP_QUESTION) {
-      StackPane veil = new StackPane(StopCard.question(bench.readings(), words));
-      veil.getStyleClass().add("veil");
-      getChildren().setAll(scroll, probe, veil);
-      Platform.runLater(() -> veil.lookup("#stop-no").requestFocus());
-    } else if (!asked && getChildren().size() > 2) {
+      veil(StopCard.question(bench.readings(), words), "#stop-no");
+    } else if (!asked && was.showing() == FieldState.Showing.STOP_QUESTION) {
+      unveil();
+    }
+  }
+
+  private void showQuestion(Optional<Question> asked) {
+    asked.ifPresentOrElse(
+        question -> veil(new QuestionCard(bench, question, words, nanos), "#question-keys"),
+        this::unveil);
+  }
+
+  private VBox photos() {
+    Label title = new Label(words.get("photos"));
+    title.getStyleClass().add("title");
+    VBox card =
+        new VBox(
+            title,
+            new PhotoStrip(
+                bench.photos(),
+                Words.of("photos", numbers.locale()),
+                new PictureDialog(() -> getScene().getWindow())));
+    card.getStyleClass().addAll("card", "photo-card");
+    return card;
+  }
+
+  private void showLesson() {
+    Words said = Words.of("caliper", numbers.locale());
+    Label title = new Label(said.get("lesson.title"));
+    title.getStyleClass().add("answer");
+    LessonCard lesson =
+        new LessonCard(
+            bench.caliper().lesson(), said, nanos, card -> bench.caliper().take(Optional.of(card)));
+    Button leave = new Button(said.get("lesson.close"));
+    leave.setId("lesson-leave");
+    leave.getStyleClass().setAll("quiet");
+    leave.setOnAction(event -> bench.caliper().leaveLesson());
+    VBox card = new VBox(title, lesson, leave);
+    card.getStyleClass().addAll("card", "stop-card", "question-card");
+    card.addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          if (event.getCode() == KeyCode.ESCAPE) {
+            event.consume();
+            bench.caliper().leaveLesson();
+          }
+        });
+    veil(card, "#lesson-hears");
+  }
+
+  private void veil(VBox card, String focus) {
+    StackPane veil = new StackPane(card);
+    veil.getStyleClass().add("veil");
+    getChildren().setAll(scroll, probe, veil);
+    Platform.runLater(() -> Optional.ofNullable(veil.lookup(focus)).ifPresent(Node::requestFocus));
+  }
+
+  private void unveil() {
+    boolean stopAsked =
+        bench.readings().fieldProperty().get().showing() == FieldState.Showing.STOP_QUESTION;
+    boolean open = stopAsked || bench.caliper().learningProperty().get();
+    if (!open && getChildren().size() > 2) {
       getChildren().setAll(scroll, probe);
       focusReading();
     }

@@ -1,6 +1,5 @@
 package org.comparanda.gui.bench;
 
-import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -11,25 +10,26 @@ import javafx.collections.ObservableList;
 import org.comparanda.bone.BoneAge;
 import org.comparanda.bone.BoneState;
 import org.comparanda.capture.Draft;
+import org.comparanda.capture.Errand;
 import org.comparanda.capture.NamedKey;
-import org.comparanda.capture.warning.ShelfRanges;
 import org.comparanda.gui.control.falling.FallingPicture;
 import org.comparanda.gui.control.falling.FallingPrint;
 import org.comparanda.gui.control.outline.BoneSketch;
+import org.comparanda.gui.photos.PhotosViewModel;
+import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.Person;
 import org.comparanda.measurement.PersonId;
+import org.comparanda.photo.PhotoSubject;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
+import org.comparanda.tray.TrayId;
 
-/**
- * The Bench: one tray, one bone, its state, its readings, what the shelf says, the call.
- *
- * <p>What is reckoned is reckoned by {@code work}; the last finding stays until the next is there,
- * and one that has been overtaken is dropped.
- */
+/** The Bench: one tray, one bone, its state, its readings, what the shelf says, the call. */
 public final class BenchViewModel {
+  private static final String PERSON = "person";
+
   private final BenchPlace place;
   private final ObservableList<Tray> trays = FXCollections.observableArrayList();
   private final ObservableList<TrayBone> bones = FXCollections.observableArrayList();
@@ -38,29 +38,59 @@ public final class BenchViewModel {
   private final ObjectProperty<Optional<TrayBone>> bone =
       new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Person> person;
-  private final ObjectProperty<Optional<Finding>> finding =
-      new SimpleObjectProperty<>(Optional.empty());
-  private final ObjectProperty<FallingPicture> picture =
-      new SimpleObjectProperty<>(FallingPicture.empty());
   private final BooleanProperty definitionLarge = new SimpleBooleanProperty(false);
+  private final AnswerViewModel answer;
   private final ReadingsViewModel readings;
   private final StateViewModel state;
   private final CallViewModel call;
-  private Optional<Advice> advice = Optional.empty();
-  private long asked;
+  private final ErrandsViewModel errands;
+  private final SidesViewModel sides;
+  private final CaliperViewModel caliper;
+  private final HintsViewModel hints;
+  private final PhotosViewModel photos;
 
   public BenchViewModel(BenchPlace place) {
     this.place = place;
     people.setAll(place.people().all());
     person =
         new SimpleObjectProperty<>(
-            people.isEmpty() ? new Person(new PersonId("bench"), "") : people.get(0));
+            remembered()
+                .orElseGet(
+                    () ->
+                        people.isEmpty() ? new Person(new PersonId("bench"), "") : people.get(0)));
+    answer = new AnswerViewModel(place);
     readings = new ReadingsViewModel(place, new Beyond());
-    state = new StateViewModel(place.protocol(), this::store);
+    state = new StateViewModel(place.protocol(), this::store, this::sayState);
     call = new CallViewModel(place, () -> person.get().id());
-    person.addListener((o, was, is) -> bone.get().ifPresent(this::measure));
+    sides = new SidesViewModel(place, this);
+    photos =
+        new PhotosViewModel(
+            place.books().photos(),
+            place.work(),
+            place.ui(),
+            Words.of("photos", place.numbers().locale()));
+    bone.addListener((o, was, is) -> showPhotos());
+    caliper = new CaliperViewModel(place, Words.of("caliper", place.numbers().locale()));
+    readings.caliper(caliper.inHandProperty().get());
+    caliper.inHandProperty().addListener((o, was, is) -> readings.caliper(is));
+    errands = new ErrandsViewModel(place, this, sides, caliper);
+    person.addListener(
+        (o, was, is) -> {
+          place.memory().remember(PERSON, is.id().value());
+          bone.get().ifPresent(this::measure);
+        });
+    answer.findingProperty().addListener((o, was, is) -> call.offer(is.map(Finding::suggestion)));
     trays.setAll(place.trays().all());
+    hints = new HintsViewModel(place.memory(), this);
     place.work().execute(this::readShelf);
+  }
+
+  /** Who sat here last. */
+  private Optional<Person> remembered() {
+    return place
+        .memory()
+        .recall(PERSON)
+        .flatMap(id -> people.stream().filter(p -> p.id().value().equals(id)).findFirst());
   }
 
   /** Trays to choose from. */
@@ -93,12 +123,12 @@ public final class BenchViewModel {
 
   /** What the shelf says of the readings so far; empty before the first. */
   public ObjectProperty<Optional<Finding>> findingProperty() {
-    return finding;
+    return answer.findingProperty();
   }
 
   /** The falling line. */
   public ObjectProperty<FallingPicture> pictureProperty() {
-    return picture;
+    return answer.pictureProperty();
   }
 
   /** Whether the definition is shown large. */
@@ -118,6 +148,32 @@ public final class BenchViewModel {
     return call;
   }
 
+  /** Pictures of the bone in hand; none are asked for or shown of one that may be human. */
+  public PhotosViewModel photos() {
+    return photos;
+  }
+
+  private void showPhotos() {
+    photos.show(
+        bone.get().filter(b -> !stopped()).map(b -> PhotoSubject.of(b.id())),
+        Optional.of(person.get().id()));
+  }
+
+  /** Hints for the first time. */
+  public HintsViewModel hints() {
+    return hints;
+  }
+
+  /** The caliper in hand. */
+  public CaliperViewModel caliper() {
+    return caliper;
+  }
+
+  /** What can be asked of the bench beside readings. */
+  public ErrandsViewModel errands() {
+    return errands;
+  }
+
   /** The drawing of the bone in hand, with the jaws at the measurement that waits. */
   public Optional<BoneSketch> sketch() {
     Optional<Measurement> taken = readings.currentProperty().get();
@@ -130,10 +186,29 @@ public final class BenchViewModel {
 
   /** The falling line with its answer, for print; empty while there is no picture. */
   public Optional<FallingPrint> print(String note) {
-    return finding
+    FallingPicture picture = answer.pictureProperty().get();
+    return answer
+        .findingProperty()
         .get()
-        .filter(f -> !picture.get().rows().isEmpty())
-        .map(f -> PictureOf.print(f, picture.get(), note));
+        .filter(f -> !picture.rows().isEmpty())
+        .map(f -> PictureOf.print(f, picture, note));
+  }
+
+  /** Makes an empty tray where there is none, and takes it to the bench. */
+  public void firstTray() {
+    int number = trays.size() + 1;
+    Tray made =
+        new Tray(
+            new TrayId("tray-" + number),
+            place.words().get("tray.fresh.lot"),
+            place.words().get("tray.fresh", number),
+            BoneAge.NOT_KNOWN,
+            "",
+            "",
+            Tray.State.ON_THE_BENCH);
+    place.trays().save(made);
+    trays.setAll(place.trays().all());
+    choose(made);
   }
 
   /** Takes a tray to the bench and its first bone in hand. */
@@ -145,17 +220,22 @@ public final class BenchViewModel {
     } else {
       choose(bones.get(0));
     }
+    errands.show();
   }
 
-  /** Takes a bone in hand. */
+  /** Takes a bone in hand; a new one is shown at the end of its tray. */
   public void choose(TrayBone next) {
+    if (bones.stream().noneMatch(b -> b.id().equals(next.id()))) {
+      bones.add(next);
+    }
     bone.set(Optional.of(next));
     definitionLarge.set(false);
     state.show(next);
     call.open(next.id());
-    finding.set(Optional.empty());
+    answer.forget();
     measure(next);
     askForState(next);
+    errands.show();
   }
 
   /** The state comes before the first reading, unless it was recorded with the bone. */
@@ -176,6 +256,15 @@ public final class BenchViewModel {
     }
   }
 
+  /** Does something that is no reading, or asks what it needs to know for it. */
+  public void run(Errand errand) {
+    if (errand == Errand.DEFINITION) {
+      definitionLarge.set(!definitionLarge.get());
+    } else {
+      errands.run(errand);
+    }
+  }
+
   /** Asks whether this could be human; the key and the button do the same. */
   public void askStop() {
     readings.pressed(NamedKey.STOP);
@@ -188,8 +277,7 @@ public final class BenchViewModel {
 
   private void clear() {
     bone.set(Optional.empty());
-    finding.set(Optional.empty());
-    picture.set(FallingPicture.empty());
+    answer.wipe();
     readings.close();
     call.close();
   }
@@ -198,25 +286,24 @@ public final class BenchViewModel {
     if (b.standing() == TrayBone.Standing.STOPPED) {
       readings.close();
       call.close();
-      asked++;
-      finding.set(Optional.empty());
-      picture.set(FallingPicture.empty());
+      answer.wipe();
     } else {
-      ShelfRanges ranges =
-          advice
-              .map(a -> ShelfRanges.of(a.shelf(), b.element()))
-              .orElse(new ShelfRanges(java.util.Map.of()));
-      readings.open(b, person.get().id(), ranges);
+      readings.open(b, sides.passes(b), person.get().id(), answer.ranges(b.element()));
       reckon();
     }
   }
 
   /** Stores what is recorded of the bone; its readings stay, whatever the element. */
-  private void store(TrayBone changed) {
+  void store(TrayBone changed) {
     place.trays().save(changed);
     bones.replaceAll(b -> b.id().equals(changed.id()) ? changed : b);
     bone.set(Optional.of(changed));
     measure(changed);
+  }
+
+  /** Measures the bone in hand anew, since something about it was recorded elsewhere. */
+  void remeasure() {
+    bone.get().ifPresent(this::measure);
   }
 
   private void readShelf() {
@@ -225,7 +312,7 @@ public final class BenchViewModel {
         .ui()
         .execute(
             () -> {
-              advice = Optional.of(read);
+              answer.ready(read);
               bone.get().ifPresentOrElse(this::measure, this::resume);
             });
   }
@@ -253,66 +340,52 @@ public final class BenchViewModel {
   }
 
   private void reckon() {
-    long turn = ++asked;
-    bone.get().ifPresent(b -> advice.ifPresent(a -> reckon(turn, b, a)));
+    BoneAge age = tray.get().map(Tray::age).orElse(BoneAge.NOT_KNOWN);
+    bone.get().ifPresent(b -> answer.reckon(inHand(b), age, readings.hidden()));
   }
 
-  private void reckon(long turn, TrayBone b, Advice a) {
-    BoneInHand inHand =
-        new BoneInHand(
-            b.id().value(),
-            b.animal(),
-            b.element(),
-            b.side(),
-            b.portion(),
-            b.state(),
-            readings.values());
-    BoneAge age = tray.get().map(Tray::age).orElse(BoneAge.NOT_KNOWN);
-    place
-        .work()
-        .execute(
-            () -> {
-              Finding found = a.of(inHand, age);
-              place.ui().execute(() -> arrived(turn, found, a));
+  private BoneInHand inHand(TrayBone b) {
+    return new BoneInHand(
+        b.id().value(),
+        b.animal(),
+        b.element(),
+        b.side(),
+        b.portion(),
+        b.state(),
+        readings.values());
+  }
+
+  /** What one key recorded, in words, so that nothing is recorded unseen. */
+  private void sayState() {
+    bone.get()
+        .ifPresent(
+            b -> {
+              String said =
+                  StateWords.of(
+                      b.state(),
+                      place
+                          .protocol()
+                          .element(b.element())
+                          .map(e -> e.growingEnds())
+                          .orElse(java.util.List.of()),
+                      place.words());
+              readings.say(place.words().get("state.fine.recorded", said));
             });
   }
 
-  private void arrived(long turn, Finding found, Advice a) {
-    if (turn != asked) {
-      return;
-    }
-    PictureOf pictures = new PictureOf(a.shelf().taxa(), place.words(), place.numbers());
-    boolean nothingTaken = found.bone().values().isEmpty();
-    finding.set(nothingTaken ? Optional.empty() : Optional.of(found));
-    call.offer(finding.get().map(Finding::suggestion));
-    picture.set(
-        nothingTaken
-            ? pictures.before(codes(found.bone()), found.points())
-            : pictures.of(found, readings.hidden()));
-  }
-
-  private List<org.comparanda.measurement.MeasurementCode> codes(BoneInHand b) {
-    return place.protocol().of(b.element()).stream()
-        .filter(m -> m.needs().isEmpty() || m.needs().contains(b.portion()))
-        .map(Measurement::code)
-        .toList();
-  }
-
   private void setAside() {
+    bone.get().ifPresent(b -> store(b.withStanding(TrayBone.Standing.STOPPED)));
+  }
+
+  /** Takes the recorded state back, as undo takes a reading back. */
+  private void askStateAnew() {
     bone.get()
         .ifPresent(
-            b ->
-                store(
-                    new TrayBone(
-                        b.id(),
-                        b.tray(),
-                        b.animal(),
-                        b.element(),
-                        b.side(),
-                        b.portion(),
-                        b.state(),
-                        TrayBone.Standing.STOPPED,
-                        b.remarks())));
+            b -> {
+              store(b.withState(BoneState.notRecorded()));
+              bone.get().ifPresent(state::show);
+              state.ask();
+            });
   }
 
   /** What keys ask for beyond readings. */
@@ -323,13 +396,38 @@ public final class BenchViewModel {
     }
 
     @Override
+    public void recorded() {
+      sides.next();
+    }
+
+    @Override
+    public boolean undoneElsewhere() {
+      sides.beforeUndo();
+      boolean nothingRead = readings.untouched();
+      if (nothingRead) {
+        askStateAnew();
+      }
+      return nothingRead;
+    }
+
+    @Override
     public void recordCall() {
       call.record();
     }
 
     @Override
-    public void showDefinition() {
-      definitionLarge.set(!definitionLarge.get());
+    public void run(Errand errand) {
+      BenchViewModel.this.run(errand);
+    }
+
+    @Override
+    public void listErrands() {
+      errands.list();
+    }
+
+    @Override
+    public void answer(String text) {
+      errands.answer(text);
     }
 
     @Override

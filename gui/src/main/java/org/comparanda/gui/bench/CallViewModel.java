@@ -119,6 +119,11 @@ public final class CallViewModel {
     }
   }
 
+  /** Whether someone has called this bone. */
+  boolean called() {
+    return bone.filter(b -> !place.trays().callsOn(b).isEmpty()).isPresent();
+  }
+
   /** Records the call; says what was recorded, or what is missing. */
   public void record() {
     if (bone.isEmpty()) {

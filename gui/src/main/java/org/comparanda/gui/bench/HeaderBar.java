@@ -18,6 +18,7 @@ import org.comparanda.bone.Element;
 import org.comparanda.bone.Flag;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
+import org.comparanda.gui.photos.PhotosViewModel;
 import org.comparanda.gui.text.Words;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
@@ -27,13 +28,15 @@ final class HeaderBar extends BorderPane {
   private final BenchViewModel bench;
   private final Words words;
   private final ToggleButton state = new ToggleButton();
+  private final ToggleButton photos = new ToggleButton();
   private boolean showing;
 
   HeaderBar(BenchViewModel bench, Words words) {
     this.bench = bench;
     this.words = words;
     getStyleClass().add("header-bar");
-    FlowPane choices = new FlowPane(tray(), bone(), element(), side(), portion(), stateChip());
+    FlowPane choices =
+        new FlowPane(tray(), bone(), element(), side(), portion(), stateChip(), photoChip());
     choices.getStyleClass().add("header-choices");
     choices
         .getChildren()
@@ -49,6 +52,11 @@ final class HeaderBar extends BorderPane {
   /** Open while the state of the bone is shown. */
   ToggleButton state() {
     return state;
+  }
+
+  /** Open while the pictures of the bone are shown. */
+  ToggleButton photos() {
+    return photos;
   }
 
   private Choice<Tray> tray() {
@@ -138,6 +146,23 @@ final class HeaderBar extends BorderPane {
     s.flags().addListener((SetChangeListener<Flag>) change -> show.run());
     show.run();
     VBox chip = new VBox(over, state);
+    chip.getStyleClass().add("choice");
+    return chip;
+  }
+
+  private VBox photoChip() {
+    Label over = new Label(words.get("photos"));
+    over.getStyleClass().add("note");
+    photos.setId("photos-chip");
+    photos.setAccessibleText(words.get("photos"));
+    photos.getStyleClass().setAll("state-chip");
+    Runnable show = () -> photos.setText(words.get("photos.count", bench.photos().shown().size()));
+    bench
+        .photos()
+        .shown()
+        .addListener((ListChangeListener<PhotosViewModel.Shown>) change -> show.run());
+    show.run();
+    VBox chip = new VBox(over, photos);
     chip.getStyleClass().add("choice");
     return chip;
   }

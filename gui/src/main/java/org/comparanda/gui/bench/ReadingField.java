@@ -8,6 +8,7 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.comparanda.capture.NamedKey;
+import org.comparanda.gui.caliper.Listening;
 
 /**
  * The field that a hand or a caliper types into. It shows what the view model holds; every

@@ -26,7 +26,9 @@ record ReadingLine(Passes passes, Measurement measurement, Words words, Numbers 
     boolean now = passes.current().filter(p -> p.code().equals(measurement.code())).isPresent();
     return new ReadingRow(
         measurement.code(),
-        measurement.name(),
+        passes.acrossBreak(measurement.code())
+            ? measurement.name() + " (" + words.get("across") + ")"
+            : measurement.name(),
         under(1),
         under(2) + third(),
         kept(),

@@ -12,22 +12,19 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.comparanda.capture.CaliperCard;
 import org.comparanda.capture.CaliperInput;
 import org.comparanda.capture.CaliperText;
-import org.comparanda.capture.CaliperValue;
 import org.comparanda.capture.Command;
 import org.comparanda.capture.Draft;
+import org.comparanda.capture.Errand;
 import org.comparanda.capture.FieldState;
 import org.comparanda.capture.FieldState.Showing;
 import org.comparanda.capture.Keys;
-import org.comparanda.capture.LineEnd;
 import org.comparanda.capture.Measuring;
 import org.comparanda.capture.NamedKey;
-import org.comparanda.capture.PassRules;
 import org.comparanda.capture.Passes;
 import org.comparanda.capture.Place;
-import org.comparanda.capture.warning.Entry;
-import org.comparanda.capture.warning.EntryChecks;
 import org.comparanda.capture.warning.ShelfRanges;
 import org.comparanda.capture.warning.Warning;
 import org.comparanda.measurement.Measurement;
@@ -40,14 +37,24 @@ import org.comparanda.tray.TrayBone;
  * the disk, before the next field opens.
  */
 public final class ReadingsViewModel {
-  /** What a key may ask for that is not about readings. */
+  /** What a key may ask for that is not about readings of this bone alone. */
   interface Beyond {
     /** The values changed; what follows from them is to be reckoned anew. */
     void changed();
 
+    /** Something was recorded, or taken back; another bone may be due. */
+    void recorded();
+
+    /** Something is to be taken back: whether it was no reading and is taken back already. */
+    boolean undoneElsewhere();
+
     void recordCall();
 
-    void showDefinition();
+    void run(Errand errand);
+
+    void listErrands();
+
+    void answer(String text);
 
     void stop();
   }
@@ -56,6 +63,7 @@ public final class ReadingsViewModel {
 
   private final BenchPlace place;
   private final Beyond beyond;
+  private final OpenField open;
   private final ObservableList<ReadingRow> rows = FXCollections.observableArrayList();
   private final ObjectProperty<Optional<Measurement>> current =
       new SimpleObjectProperty<>(Optional.empty());
@@ -64,12 +72,13 @@ public final class ReadingsViewModel {
   private final ObjectProperty<List<Warning>> warnings = new SimpleObjectProperty<>(List.of());
   private Optional<Measuring> measuring = Optional.empty();
   private Optional<TrayBone> bone = Optional.empty();
-  private Optional<String> waiting = Optional.empty();
-  private ShelfRanges ranges = new ShelfRanges(Map.of());
+  private Optional<HeldBurst> held = Optional.empty();
+  private FieldText meaning = new FieldText(new ShelfRanges(Map.of()), List.of(), Optional.empty());
 
   ReadingsViewModel(BenchPlace place, Beyond beyond) {
     this.place = place;
     this.beyond = beyond;
+    open = new OpenField(BENCH, place.drafts());
   }
 
   /** One row per measurement of the element, in protocol order. */
@@ -104,9 +113,11 @@ public final class ReadingsViewModel {
 
   /** A key came that types nothing. */
   public void pressed(NamedKey key) {
-    if (key == NamedKey.ENTER && waiting.isPresent() && field.get().showing() == Showing.FIELD) {
-      String burst = waiting.get();
-      did(m -> m.acceptBurst(burst, Optional.empty()));
+    boolean onField =
+        field.get().showing() == Showing.FIELD || field.get().showing() == Showing.PROPOSAL;
+    if (key == NamedKey.ENTER && held.isPresent() && onField) {
+      String burst = held.get().burst();
+      did(m -> m.acceptBurst(burst, meaning.card()));
     } else {
       follow(Keys.pressed(field.get(), key));
     }
@@ -115,6 +126,11 @@ public final class ReadingsViewModel {
   /** A burst came from a caliper. */
   public void burst(String text) {
     follow(Keys.burst(field.get(), text));
+  }
+
+  /** The caliper in hand is this one from now on; none when values are typed by hand. */
+  void caliper(Optional<CaliperCard> card) {
+    meaning = new FieldText(meaning.ranges(), meaning.partRules(), card);
   }
 
   /** The values taken so far, mm. */
@@ -138,59 +154,54 @@ public final class ReadingsViewModel {
 
   /** Whether nothing was ever read of this bone. */
   boolean untouched() {
-    return measuring.filter(m -> m.passes().untouched()).isPresent();
+    return passes().filter(Passes::untouched).isPresent();
+  }
+
+  /** Where the measuring of the bone in hand stands. */
+  Optional<Passes> passes() {
+    return measuring.map(Measuring::passes);
   }
 
   /** Brings a bone to the bench, its readings as they were left. */
-  void open(TrayBone next, PersonId person, ShelfRanges shelf) {
+  void open(TrayBone next, Passes restored, PersonId person, ShelfRanges shelf) {
     bone = Optional.of(next);
-    ranges = shelf;
-    Passes restored =
-        Passes.restore(
-            next.id(),
-            next.element(),
-            next.portion(),
-            place.protocol(),
-            PassRules.withDefaults(),
-            place.readings().of(next.id()));
+    meaning = new FieldText(shelf, place.protocol().partRules(next.element()), meaning.card());
     measuring = Optional.of(new Measuring(restored, place.readings(), place.clock(), person));
     moved();
   }
 
   /** Brings back the field and the half-typed text that were left, if they still have a place. */
   void resume(Draft left) {
-    Optional<Place> now = measuring.flatMap(m -> m.passes().current());
-    boolean fits =
-        bone.filter(b -> b.id().equals(left.bone()) && b.element().equals(left.element()))
-                .isPresent()
-            && now.filter(p -> p.pass() == left.place().pass()).isPresent();
-    if (fits) {
-      if (!now.equals(Optional.of(left.place()))) {
-        did(m -> m.goTo(left.place().code()));
-      }
-      edit(left.text());
-    }
+    Optional<Draft> fitting = bone.flatMap(b -> passes().flatMap(p -> open.fitting(b, p, left)));
+    fitting.ifPresent(
+        draft -> {
+          if (!passes().flatMap(Passes::current).equals(Optional.of(draft.place()))) {
+            move(m -> m.goTo(draft.place().code()));
+          }
+          edit(draft.text());
+        });
   }
 
-  private void keep(String text) {
-    measuring.ifPresent(
-        m ->
-            m.passes()
-                .current()
-                .ifPresent(
-                    p ->
-                        bone.ifPresent(
-                            b ->
-                                place
-                                    .drafts()
-                                    .save(BENCH, new Draft(b.id(), b.element(), p, text)))));
+  /** Opens a question over the field; digits answer it. */
+  void ask() {
+    field.set(new FieldState("", Showing.ASKED));
+  }
+
+  /** Closes whatever lies over the field. */
+  void leave() {
+    field.set(FieldState.empty());
+  }
+
+  /** Says a sentence under the readings. */
+  void say(String sentence) {
+    message.set(sentence);
   }
 
   /** Clears the bench: nothing can be measured. */
   void close() {
     bone = Optional.empty();
     measuring = Optional.empty();
-    place.drafts().clear(BENCH);
+    open.clear();
     moved();
   }
 
@@ -205,6 +216,11 @@ public final class ReadingsViewModel {
       propose(proposal.text());
     } else if (command instanceof Command.CannotTake cannot) {
       did(m -> m.notPossible(cannot.reason()));
+    } else if (command instanceof Command.Do asked) {
+      leave();
+      beyond.run(asked.errand());
+    } else if (command instanceof Command.Answer answer) {
+      beyond.answer(answer.text());
     } else if (command instanceof Command.Ignored ignored) {
       message.set(ignored.sentence());
     } else if (command instanceof Command.Plain plain) {
@@ -215,18 +231,22 @@ public final class ReadingsViewModel {
   private void follow(Command.Plain command) {
     switch (command) {
       case SHOW_REASONS -> field.set(new FieldState("", Showing.REASONS));
-      case HIDE_REASONS, NO_STOP -> field.set(FieldState.empty());
-      case ANOTHER_TAKE -> did(Measuring::anotherTake);
-      case UNDO -> did(Measuring::undo);
+      case HIDE_REASONS, NO_STOP, NO_ANSWER -> leave();
+      case ANOTHER_TAKE -> move(Measuring::anotherTake);
+      case UNDO -> {
+        if (!beyond.undoneElsewhere()) {
+          did(Measuring::undo);
+        }
+      }
       case RECORD_CALL -> beyond.recordCall();
-      case PREVIOUS -> did(Measuring::previous);
-      case SHOW_DEFINITION -> {
-        field.set(FieldState.empty());
-        beyond.showDefinition();
+      case PREVIOUS -> move(Measuring::previous);
+      case LIST_ERRANDS -> {
+        leave();
+        beyond.listErrands();
       }
       case ASK_STOP -> field.set(new FieldState("", Showing.STOP_QUESTION));
       case STOP -> {
-        field.set(FieldState.empty());
+        leave();
         beyond.stop();
       }
       case STAY -> {}
@@ -234,50 +254,60 @@ public final class ReadingsViewModel {
   }
 
   private void edit(String text) {
-    waiting = Optional.empty();
+    held = Optional.empty();
     message.set("");
-    if (field.get().showing() == Showing.REASONS) {
+    Showing over = field.get().showing();
+    if (over == Showing.REASONS || over == Showing.ASKED) {
       field.set(field.get().withText(text));
       return;
     }
     keep(text);
-    List<Warning> odd = odd(text);
+    show(text, passes().map(p -> meaning.odd(p, text)).orElse(List.of()));
+  }
+
+  private void show(String text, List<Warning> odd) {
     warnings.set(odd);
     boolean proposed = odd.stream().anyMatch(w -> w.proposal().isPresent());
     field.set(new FieldState(text, proposed ? Showing.PROPOSAL : Showing.FIELD));
   }
 
-  /** One value with its line end goes on; anything else waits in the field for one Enter. */
+  private void keep(String text) {
+    bone.ifPresent(b -> passes().ifPresent(p -> open.keep(b, p, text)));
+  }
+
   private void take(String burst) {
-    CaliperText.withoutCard()
+    new CaliperText(meaning.card())
         .burst(burst)
-        .fold(
+        .<CaliperInput>fold(
             read -> {
-              boolean goesOn = read.values().size() == 1 && LineEnd.of(burst) != LineEnd.NONE;
-              if (goesOn) {
-                did(m -> m.acceptBurst(burst, Optional.empty()));
-              } else {
-                hold(burst, read);
-              }
-              return goesOn;
+              came(new HeldBurst(burst, read.values()));
+              return read;
             },
             refused -> {
               message.set(refused.reason());
-              return false;
+              return refused;
             });
   }
 
-  private void hold(String burst, CaliperInput.Read read) {
-    List<String> texts = read.values().stream().map(CaliperValue::asTyped).toList();
-    field.set(new FieldState(String.join("  ", texts), Showing.FIELD));
-    waiting = Optional.of(burst);
-    message.set(place.words().get("burst.waits", read.values().size()));
+  /** One value with its line end goes on, unless it is odd; anything else waits for one Enter. */
+  private void came(HeldBurst burst) {
+    List<Warning> odd =
+        burst.single().flatMap(v -> passes().map(p -> meaning.odd(p, v))).orElse(List.of());
+    if (burst.goesOn() && odd.isEmpty()) {
+      did(m -> m.acceptBurst(burst.burst(), meaning.card()));
+    } else {
+      held = Optional.of(burst);
+      show(burst.text(), odd);
+      message.set(place.words().get("burst.waits", burst.values().size()));
+    }
   }
 
   private void propose(String text) {
     Optional<Warning> warning =
         warnings.get().stream().filter(w -> w.proposal().isPresent()).findFirst();
-    value(text)
+    Optional<CaliperCard> card = held.flatMap(came -> meaning.card());
+    held.flatMap(HeldBurst::single)
+        .or(() -> FieldText.value(text))
         .ifPresent(
             value ->
                 warning.ifPresent(
@@ -287,59 +317,44 @@ public final class ReadingsViewModel {
                                 length ->
                                     did(
                                         m ->
-                                            m.acceptProposal(
-                                                value, length, w.sentence(), Optional.empty())))));
+                                            m.acceptProposal(value, length, w.sentence(), card)))));
   }
 
-  private List<Warning> odd(String text) {
-    return value(text).flatMap(this::entry).map(EntryChecks::warnings).orElse(List.of());
+  /** Goes to another field; says why where it can't. */
+  private void move(Function<Measuring, Optional<String>> command) {
+    measuring.ifPresent(m -> command.apply(m).ifPresentOrElse(this::refused, this::moved));
   }
 
-  private Optional<Entry> entry(CaliperValue value) {
-    return measuring.flatMap(
-        m ->
-            bone.flatMap(
-                b ->
-                    Entry.of(
-                        m.passes(),
-                        value,
-                        ranges,
-                        place.protocol().partRules(b.element()),
-                        Optional.empty())));
-  }
-
-  private static Optional<CaliperValue> value(String text) {
-    return CaliperText.withoutCard()
-        .typed(text)
-        .fold(
-            read -> read.values().stream().findFirst(), refused -> Optional.<CaliperValue>empty());
-  }
-
+  /** Records something; says why where it can't. */
   private void did(Function<Measuring, Optional<String>> command) {
     measuring.ifPresent(
         m -> {
           Map<MeasurementCode, Double> before = m.passes().values();
           Optional<String> refused = command.apply(m);
           if (refused.isPresent()) {
-            field.set(new FieldState(field.get().text(), Showing.FIELD));
-            message.set(refused.get());
+            refused(refused.get());
             return;
           }
           moved();
           if (!before.equals(m.passes().values())) {
             beyond.changed();
           }
+          beyond.recorded();
         });
   }
 
+  private void refused(String sentence) {
+    field.set(new FieldState(field.get().text(), Showing.FIELD));
+    message.set(sentence);
+  }
+
   private void moved() {
-    waiting = Optional.empty();
+    held = Optional.empty();
     warnings.set(List.of());
-    field.set(FieldState.empty());
-    message.set(measuring.map(m -> notice(m.passes())).orElse(""));
-    Optional<Passes> passes = measuring.map(Measuring::passes);
-    current.set(passes.flatMap(Passes::currentMeasurement));
-    rows.setAll(passes.map(this::lines).orElse(List.of()));
+    leave();
+    message.set(passes().map(this::notice).orElse(""));
+    current.set(passes().flatMap(Passes::currentMeasurement));
+    rows.setAll(passes().map(this::lines).orElse(List.of()));
     keep("");
   }
 

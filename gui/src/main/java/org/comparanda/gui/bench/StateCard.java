@@ -20,6 +20,7 @@ import javafx.scene.layout.VBox;
 import org.comparanda.bone.Flag;
 import org.comparanda.bone.Fusion;
 import org.comparanda.capture.StateQuestions;
+import org.comparanda.gui.caliper.Listening;
 import org.comparanda.gui.text.Words;
 
 /** State of the bone: fusion of each end first, then what happened to it. */
@@ -49,7 +50,7 @@ final class StateCard extends VBox {
     question.setMinHeight(USE_PREF_SIZE);
     keys.setId("state-keys");
     keys.getStyleClass().setAll("record");
-    keys.setText(words.get("state.fine"));
+    keys.setWrapText(true);
     keys.setOnAction(event -> state.typed('\n'));
     keys.managedProperty().bind(keys.visibleProperty());
     question.managedProperty().bind(question.visibleProperty());
@@ -79,14 +80,18 @@ final class StateCard extends VBox {
     question.setVisible(asked.isPresent());
     keys.setVisible(asked.isPresent());
     asked.ifPresent(q -> question.setText(said(q)));
+    asked.ifPresent(
+        q -> keys.setText(words.get("state.fine.is", StateWords.of(q, names(), words))));
     keys.setAccessibleHelp(question.getText());
+  }
+
+  private List<String> names() {
+    return state.elementProperty().get().map(e -> e.growingEnds()).orElse(List.of());
   }
 
   private String said(StateQuestions q) {
     if (q.asksAnEnd()) {
-      List<String> names =
-          state.elementProperty().get().map(e -> e.growingEnds()).orElse(List.of());
-      return words.get("fusion.end", names.get(q.asked()))
+      return words.get("fusion.end", names().get(q.asked()))
           + ": "
           + numbered(StateQuestions.FUSIONS.stream().map(f -> words.get("fusion." + f)).toList());
     }

@@ -24,6 +24,7 @@ import org.comparanda.tray.TrayBone;
 public final class StateViewModel {
   private final Protocol protocol;
   private final Consumer<TrayBone> save;
+  private final Runnable afterQuestions;
   private final ObjectProperty<Optional<Element>> element =
       new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Side> side = new SimpleObjectProperty<>(Side.NOT_KNOWN);
@@ -36,9 +37,14 @@ public final class StateViewModel {
   private Optional<TrayBone> bone = Optional.empty();
   private boolean showing;
 
-  StateViewModel(Protocol protocol, Consumer<TrayBone> save) {
+  /**
+   * @param save stores the bone with what was recorded
+   * @param afterQuestions follows when the last question was answered
+   */
+  StateViewModel(Protocol protocol, Consumer<TrayBone> save, Runnable afterQuestions) {
     this.protocol = protocol;
     this.save = save;
+    this.afterQuestions = afterQuestions;
     element.addListener((o, was, is) -> changed());
     side.addListener((o, was, is) -> changed());
     portion.addListener((o, was, is) -> changed());
@@ -125,6 +131,7 @@ public final class StateViewModel {
     flags.addAll(now.state().flags());
     showing = false;
     changed();
+    afterQuestions.run();
   }
 
   void show(TrayBone next) {

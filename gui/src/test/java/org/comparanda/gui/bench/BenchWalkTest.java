@@ -70,7 +70,7 @@ class BenchWalkTest {
   }
 
   @Test
-  void aHumerusIsMeasuredTwiceAndCalledInAtMost25Keystrokes(FxRobot robot) {
+  void aHumerusIsMeasuredTwiceCalledAndItsSlipSavedInAtMost25Keystrokes(FxRobot robot) {
     robot.write("5"); // the fifth tray, by its number
     until(() -> bench.state().questionsProperty().get().isPresent());
     press(robot, KeyCode.ENTER); // its state: all fine
@@ -93,13 +93,18 @@ class BenchWalkTest {
     press(robot, KeyCode.ENTER); // record
     until(() -> !room.collection().trays().callsOn(BONE).isEmpty());
 
+    until(() -> robot.lookup("#reading").query().isFocused());
+    robot.write("07"); // the slip
+    press(robot, KeyCode.ENTER);
+    until(() -> room.printed().equals(List.of("N-1")));
+
     Call call = room.collection().trays().callsOn(BONE).get(0);
     assertEquals(
         bench.findingProperty().get().orElseThrow().suggestion().candidates().get(0), call.taxon());
     assertEquals(10, taken().stream().filter(r -> r.kind() == Reading.Kind.TAKE).count(), "takes");
     assertEquals(Fusion.FUSED, room.collection().trays().bone(BONE).orElseThrow().state().distal());
     assertTrue(keystrokes <= 25, "keystrokes: " + keystrokes);
-    assertEquals(16, keystrokes, "docs/usability.md says 16");
+    assertEquals(17, keystrokes, "docs/usability.md says 17");
   }
 
   private void read(FxRobot robot, String value) {

@@ -4,6 +4,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -61,8 +64,21 @@ record DemoBench(Collection collection, BenchPlace place) implements AutoCloseab
             collection.readings(),
             collection.people(),
             collection.drafts(),
-            collection.caliperCards());
+            collection.caliperCards(),
+            new Books(
+                collection.numbering(),
+                collection.keying(),
+                collection.associations(),
+                collection.refits(),
+                collection.photos()),
+            new MapMemory(new HashMap<>()),
+            new SlipsInMemory(new ArrayList<>()));
     return new DemoBench(collection, place);
+  }
+
+  /** Numbers of the bones whose slips were asked for. */
+  List<String> printed() {
+    return place.slips() instanceof SlipsInMemory slips ? slips.printed() : List.of();
   }
 
   /** Takes a bone of a tray in hand. */

@@ -89,7 +89,8 @@ class ScreenPictures {
             DemoCollection.CLOCK,
             look,
             tables,
-            collection);
+            collection,
+            new NoMemory());
     List<Screen> screens = Screens.of(place);
     AppFrame frame = new AppFrame(screens, look, Words.of("app", Locale.ENGLISH));
     Scene scene = frame.scene(size.width(), size.height());

@@ -19,7 +19,7 @@ class WordsTest {
   private static final Pattern PLACE = Pattern.compile("\\{\\d[^}]*}");
 
   @ParameterizedTest
-  @ValueSource(strings = {"app", "bench", "shelf", "sizedesk"})
+  @ValueSource(strings = {"app", "bench", "caliper", "photos", "welcome", "shelf", "sizedesk"})
   void germanSaysEverythingWithTheSamePlaces(String part) throws IOException {
     Properties english = file(part + ".properties");
     Properties german = file(part + "_de.properties");

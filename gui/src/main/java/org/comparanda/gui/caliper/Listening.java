@@ -1,21 +1,22 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.caliper;
 
 import java.util.List;
 import java.util.function.LongSupplier;
 import javafx.animation.PauseTransition;
 import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.util.Duration;
 import org.comparanda.capture.BurstDetector;
 
 /** Listens to what is typed on a node and tells a caliper from a hand. */
-final class Listening {
+public final class Listening {
   private static final char BACKSPACE = '\b';
   private static final char ESCAPE = 27;
   private static final char DELETE = 127;
 
   /** Who is told. */
-  interface Ear {
+  public interface Ear {
     /** One character of a hand; a line end is {@code \n}. */
     void hand(char character);
 
@@ -32,16 +33,27 @@ final class Listening {
   /**
    * @param nanos a clock that only goes forward
    */
-  Listening(Node node, LongSupplier nanos, Ear ear) {
+  public Listening(Node node, LongSupplier nanos, Ear ear) {
     this.ear = ear;
     this.nanos = nanos;
     node.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
+    node.addEventFilter(KeyEvent.KEY_PRESSED, this::tab);
     pause.setOnFinished(event -> heard(detector.quiet(nanos.getAsLong())));
   }
 
   /** Tells what was collected, without waiting for the pause after it. */
-  void flush() {
+  public void flush() {
     heard(detector.quiet(Long.MAX_VALUE));
+  }
+
+  /** A Tab right behind other characters ends a caliper's value; a hand's Tab moves the focus. */
+  private void tab(KeyEvent event) {
+    long now = nanos.getAsLong();
+    if (event.getCode() == KeyCode.TAB && detector.collecting(now)) {
+      event.consume();
+      heard(detector.typed('\t', now));
+      pause.playFromStart();
+    }
   }
 
   private void typed(KeyEvent event) {

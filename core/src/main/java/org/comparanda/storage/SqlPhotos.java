@@ -1,0 +1,210 @@
+package org.comparanda.storage;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.comparanda.measurement.BoneId;
+import org.comparanda.measurement.PersonId;
+import org.comparanda.photo.Photo;
+import org.comparanda.photo.PhotoSubject;
+import org.comparanda.photo.Photos;
+import org.comparanda.photo.Picture;
+import org.comparanda.photo.PictureForm;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.statistics.Outcome;
+import org.comparanda.tray.TrayBone;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.StatementContext;
+
+/**
+ * Pictures: rows in the collection's file, the pictures themselves in the folder beside it that has
+ * its name and ends in {@code .photos}, each under the hash of its content.
+ */
+record SqlPhotos(Database database, DayBookRows dayBook, Clock clock, Path collection)
+    implements Photos {
+  private static final String BONE = "BONE";
+  private static final String ANIMAL = "ANIMAL";
+
+  @Override
+  public List<Photo> all() {
+    return database.read(
+        h -> h.createQuery("select * from photo order by id").map(SqlPhotos::photo).list());
+  }
+
+  @Override
+  public List<Photo> of(PhotoSubject subject) {
+    return database.read(h -> of(h, subject));
+  }
+
+  private static List<Photo> of(Handle h, PhotoSubject subject) {
+    return h.createQuery(
+            "select * from photo where subject_kind = :kind and subject_id = :id order by id")
+        .bind("kind", kind(subject))
+        .bind("id", id(subject))
+        .map(SqlPhotos::photo)
+        .list();
+  }
+
+  @Override
+  public Outcome<Photo> attach(
+      PhotoSubject subject, String name, byte[] bytes, Optional<PersonId> person) {
+    return Picture.read(bytes).then(picture -> attach(subject, name, picture, person));
+  }
+
+  private Outcome<Photo> attach(
+      PhotoSubject subject, String name, Picture picture, Optional<PersonId> person) {
+    Optional<String> refused = database.read(h -> refusal(h, subject));
+    if (refused.isPresent()) {
+      return Outcome.none(refused.get(), "Nothing was stored.");
+    }
+    String hash = picture.hash();
+    store(hash, picture); // the file first: a row never points at nothing
+    return Outcome.of(database.write(h -> row(h, subject, name, picture, hash, person)));
+  }
+
+  private Photo row(
+      Handle h,
+      PhotoSubject subject,
+      String name,
+      Picture picture,
+      String hash,
+      Optional<PersonId> person) {
+    Optional<Photo> same =
+        of(h, subject).stream().filter(photo -> photo.hash().equals(hash)).findFirst();
+    if (same.isPresent()) {
+      return same.get();
+    }
+    long id = h.createQuery("select coalesce(max(id), 0) + 1 from photo").mapTo(Long.class).one();
+    h.createUpdate(
+            "insert into photo (id, subject_kind, subject_id, hash, form, width, height, name,"
+                + " person_id, at) values (:id, :kind, :subject, :hash, :form, :width, :height,"
+                + " :name, :person, :at)")
+        .bind("id", id)
+        .bind("kind", kind(subject))
+        .bind("subject", id(subject))
+        .bind("hash", hash)
+        .bind("form", picture.form().name())
+        .bind("width", picture.width())
+        .bind("height", picture.height())
+        .bind("name", name)
+        .bind("person", person.map(PersonId::value))
+        .bind("at", clock.instant().toString())
+        .execute();
+    dayBook.wrote(h, Kept.PHOTO, id, "picture of " + id(subject));
+    return h.createQuery("select * from photo where id = :id")
+        .bind("id", id)
+        .map(SqlPhotos::photo)
+        .one();
+  }
+
+  /** Why this subject takes no picture. */
+  private static Optional<String> refusal(Handle h, PhotoSubject subject) {
+    if (subject instanceof PhotoSubject.OfAnimal animal) {
+      return exists(h, "animal", animal.animal().value())
+          ? Optional.empty()
+          : Optional.of("There is no animal \"" + animal.animal() + "\".");
+    }
+    Optional<String> standing =
+        h.createQuery("select standing from tray_bone where id = :id")
+            .bind("id", id(subject))
+            .mapTo(String.class)
+            .findOne();
+    if (standing.isEmpty()) {
+      return Optional.of("There is no bone \"" + id(subject) + "\" on a tray.");
+    }
+    return standing.get().equals(TrayBone.Standing.STOPPED.name())
+        ? Optional.of("\"" + id(subject) + "\" may be human: it is not photographed.")
+        : Optional.empty();
+  }
+
+  private static boolean exists(Handle h, String table, String id) {
+    return h.createQuery("select count(*) from " + table + " where id = :id")
+            .bind("id", id)
+            .mapTo(Long.class)
+            .one()
+        > 0;
+  }
+
+  /** Whole under its name or not at all, and on the disk when this returns. */
+  private void store(String hash, Picture picture) {
+    Path place = place(hash, picture.form());
+    if (Files.exists(place)) {
+      return;
+    }
+    try {
+      Path folder = place.resolveSibling("");
+      Files.createDirectories(folder);
+      Path unfinished = Files.createTempFile(folder, "unfinished", picture.form().ending());
+      try {
+        try (FileChannel out = FileChannel.open(unfinished, StandardOpenOption.WRITE)) {
+          ByteBuffer bytes = ByteBuffer.wrap(picture.bytes());
+          while (bytes.hasRemaining()) {
+            out.write(bytes);
+          }
+          out.force(true);
+        }
+        Files.move(unfinished, place, StandardCopyOption.ATOMIC_MOVE);
+      } finally {
+        Files.deleteIfExists(unfinished);
+      }
+    } catch (IOException problem) {
+      throw CollectionProblem.notWritable(place);
+    }
+  }
+
+  @Override
+  public Path file(Photo photo) {
+    return place(photo.hash(), photo.form());
+  }
+
+  private Path place(String hash, PictureForm form) {
+    return folder(collection).resolve(hash.substring(0, 2)).resolve(hash + form.ending());
+  }
+
+  /** The folder of a collection's pictures. */
+  static Path folder(Path collection) {
+    String name = String.valueOf(collection.getFileName());
+    String bare =
+        name.endsWith(Collection.ENDING)
+            ? name.substring(0, name.length() - Collection.ENDING.length())
+            : name;
+    return collection.resolveSibling(bare + ".photos");
+  }
+
+  private static String kind(PhotoSubject subject) {
+    return subject instanceof PhotoSubject.OfBone ? BONE : ANIMAL;
+  }
+
+  private static String id(PhotoSubject subject) {
+    if (subject instanceof PhotoSubject.OfBone bone) {
+      return bone.bone().value();
+    }
+    return ((PhotoSubject.OfAnimal) subject).animal().value();
+  }
+
+  private static Photo photo(ResultSet row, StatementContext context) throws SQLException {
+    String subject = row.getString("subject_id");
+    return new Photo(
+        row.getLong("id"),
+        row.getString("subject_kind").equals(BONE)
+            ? PhotoSubject.of(new BoneId(subject))
+            : PhotoSubject.of(new AnimalId(subject)),
+        row.getString("hash"),
+        PictureForm.valueOf(row.getString("form")),
+        row.getInt("width"),
+        row.getInt("height"),
+        row.getString("name"),
+        Optional.ofNullable(row.getString("person_id")).map(PersonId::new),
+        Instant.parse(row.getString("at")));
+  }
+}

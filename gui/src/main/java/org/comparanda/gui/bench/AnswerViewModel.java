@@ -1,0 +1,101 @@
+package org.comparanda.gui.bench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import org.comparanda.bone.BoneAge;
+import org.comparanda.capture.warning.ShelfRanges;
+import org.comparanda.gui.control.falling.FallingPicture;
+import org.comparanda.measurement.Measurement;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.reference.BoneInHand;
+
+/**
+ * What the shelf says of the readings so far. What is reckoned is reckoned by {@code work}; the
+ * last finding stays until the next is there, and one that has been overtaken is dropped.
+ */
+final class AnswerViewModel {
+  private final BenchPlace place;
+  private final ObjectProperty<Optional<Finding>> finding =
+      new SimpleObjectProperty<>(Optional.empty());
+  private final ObjectProperty<FallingPicture> picture =
+      new SimpleObjectProperty<>(FallingPicture.empty());
+  private Optional<Advice> advice = Optional.empty();
+  private long asked;
+
+  AnswerViewModel(BenchPlace place) {
+    this.place = place;
+  }
+
+  ObjectProperty<Optional<Finding>> findingProperty() {
+    return finding;
+  }
+
+  ObjectProperty<FallingPicture> pictureProperty() {
+    return picture;
+  }
+
+  /** The shelf was read. */
+  void ready(Advice read) {
+    advice = Optional.of(read);
+  }
+
+  /** What the shelf shows for an element; nothing before it was read. */
+  ShelfRanges ranges(org.comparanda.bone.ElementKey element) {
+    return advice
+        .map(a -> ShelfRanges.of(a.shelf(), element))
+        .orElse(new ShelfRanges(java.util.Map.of()));
+  }
+
+  /** Nothing is said any more, nor will be of what is being reckoned. */
+  void wipe() {
+    asked++;
+    finding.set(Optional.empty());
+    picture.set(FallingPicture.empty());
+  }
+
+  /** Another bone lies there: what was said was not of it. */
+  void forget() {
+    finding.set(Optional.empty());
+  }
+
+  /**
+   * Reckons what is to be said of a bone.
+   *
+   * @param hidden measurements whose earlier take must not be seen
+   */
+  void reckon(BoneInHand bone, BoneAge age, Set<MeasurementCode> hidden) {
+    long turn = ++asked;
+    advice.ifPresent(
+        a ->
+            place
+                .work()
+                .execute(
+                    () -> {
+                      Finding found = a.of(bone, age);
+                      place.ui().execute(() -> arrived(turn, found, a, hidden));
+                    }));
+  }
+
+  private void arrived(long turn, Finding found, Advice a, Set<MeasurementCode> hidden) {
+    if (turn != asked) {
+      return;
+    }
+    PictureOf pictures = new PictureOf(a.shelf().taxa(), place.words(), place.numbers());
+    boolean nothingTaken = found.bone().values().isEmpty();
+    finding.set(nothingTaken ? Optional.empty() : Optional.of(found));
+    picture.set(
+        nothingTaken
+            ? pictures.before(codes(found.bone()), found.points())
+            : pictures.of(found, hidden));
+  }
+
+  private List<MeasurementCode> codes(BoneInHand b) {
+    return place.protocol().of(b.element()).stream()
+        .filter(m -> m.needs().isEmpty() || m.needs().contains(b.portion()))
+        .map(Measurement::code)
+        .toList();
+  }
+}

@@ -1,0 +1,19 @@
+package org.comparanda.gui.bench;
+
+import org.comparanda.photo.Photos;
+import org.comparanda.tray.Associations;
+import org.comparanda.tray.Keying;
+import org.comparanda.tray.Numbering;
+import org.comparanda.tray.Refits;
+
+/**
+ * What the Bench keeps beside trays and readings.
+ *
+ * @param numbering bone numbers by rule
+ * @param keying batch and pair under way
+ * @param associations bones found together
+ * @param refits bones in pieces
+ * @param photos pictures of bones
+ */
+public record Books(
+    Numbering numbering, Keying keying, Associations associations, Refits refits, Photos photos) {}

@@ -1,0 +1,28 @@
+package org.comparanda.gui.bench;
+
+import java.util.Optional;
+import org.comparanda.capture.Draft;
+import org.comparanda.capture.Drafts;
+import org.comparanda.capture.Passes;
+import org.comparanda.tray.TrayBone;
+
+/** Keeps which field lies open on a bench and its half-typed text, so that both come back. */
+record OpenField(String bench, Drafts drafts) {
+  void keep(TrayBone bone, Passes passes, String text) {
+    passes
+        .current()
+        .ifPresent(place -> drafts.save(bench, new Draft(bone.id(), bone.element(), place, text)));
+  }
+
+  /** What was left, if it still has a place in these passes of this bone. */
+  Optional<Draft> fitting(TrayBone bone, Passes passes, Draft left) {
+    boolean sameBone = bone.id().equals(left.bone()) && bone.element().equals(left.element());
+    boolean samePass =
+        passes.current().filter(place -> place.pass() == left.place().pass()).isPresent();
+    return sameBone && samePass ? Optional.of(left) : Optional.empty();
+  }
+
+  void clear() {
+    drafts.clear(bench);
+  }
+}

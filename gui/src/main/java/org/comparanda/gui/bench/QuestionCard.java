@@ -1,0 +1,112 @@
+package org.comparanda.gui.bench;
+
+import java.util.function.LongSupplier;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.comparanda.capture.NamedKey;
+import org.comparanda.gui.caliper.Listening;
+import org.comparanda.gui.text.Words;
+
+/** A question over the bench: what is asked, the numbered answers, the digits typed so far. */
+final class QuestionCard extends VBox implements Listening.Ear {
+  private final ReadingsViewModel readings;
+  private final Button typed = new Button();
+
+  QuestionCard(BenchViewModel bench, Question question, Words words, LongSupplier nanos) {
+    readings = bench.readings();
+    setId("question");
+    getStyleClass().addAll("card", "stop-card", "question-card");
+    typed.setId("question-keys");
+    typed.getStyleClass().setAll("question-field");
+    typed.setAccessibleText(question.title());
+    typed.setAccessibleHelp(question.explained());
+    typed.setOnAction(event -> readings.pressed(NamedKey.ENTER));
+    typed.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+    new Listening(typed, nanos, this);
+    Label refusal = wrapped("", "notice");
+    refusal.setId("question-refusal");
+    refusal.textProperty().bind(bench.errands().refusalProperty());
+    refusal.visibleProperty().bind(refusal.textProperty().isNotEmpty());
+    refusal.managedProperty().bind(refusal.visibleProperty());
+    typed
+        .textProperty()
+        .bind(
+            readings
+                .fieldProperty()
+                .map(field -> field.text().isEmpty() ? words.get("question.type") : field.text()));
+    HBox answer = new HBox(typed);
+    answer.getStyleClass().add("stop-buttons");
+    getChildren()
+        .addAll(wrapped(question.title(), "answer"), wrapped(question.explained(), "small"));
+    if (!question.choices().isEmpty()) {
+      getChildren().add(choices(question));
+    }
+    getChildren().addAll(answer, refusal);
+  }
+
+  /** Where the number pad answers. */
+  Button keys() {
+    return typed;
+  }
+
+  private FlowPane choices(Question question) {
+    FlowPane all = new FlowPane();
+    all.getStyleClass().add("question-choices");
+    for (Question.Choice choice : question.choices()) {
+      Button button = new Button(choice.text());
+      Label key = new Label(choice.number());
+      key.getStyleClass().add("key");
+      button.setGraphic(key);
+      button.getStyleClass().setAll("tray-button", "question-choice");
+      button.setFocusTraversable(false);
+      button.setOnAction(event -> choose(choice.number()));
+      all.getChildren().add(button);
+    }
+    return all;
+  }
+
+  private void choose(String number) {
+    number.chars().forEach(c -> readings.typed((char) c));
+    readings.pressed(NamedKey.ENTER);
+  }
+
+  @Override
+  public void hand(char character) {
+    if (character == '\n') {
+      readings.pressed(NamedKey.ENTER);
+    } else {
+      readings.typed(character);
+    }
+  }
+
+  @Override
+  public void burst(String text) {
+    readings.burst(text);
+  }
+
+  private void pressed(KeyEvent event) {
+    if (event.getCode() == KeyCode.ENTER) {
+      event.consume(); // it comes again as a character, which tells a caliper's from a hand's
+    } else if (event.getCode() == KeyCode.ESCAPE) {
+      event.consume();
+      readings.pressed(NamedKey.ESCAPE);
+    } else if (event.getCode() == KeyCode.BACK_SPACE) {
+      event.consume();
+      readings.pressed(NamedKey.BACKSPACE);
+    }
+  }
+
+  private static Label wrapped(String text, String style) {
+    Label label = new Label(text);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    label.getStyleClass().add(style);
+    return label;
+  }
+}
