@@ -17,7 +17,7 @@ final class OpenDialog implements Supplier<Optional<Path>> {
   }
 
   static OpenDialog ofTables() {
-    return new OpenDialog("CSV", "*.csv", "*.tsv", "*.txt");
+    return new OpenDialog("CSV, XLSX", "*.csv", "*.xlsx", "*.tsv", "*.txt");
   }
 
   @Override

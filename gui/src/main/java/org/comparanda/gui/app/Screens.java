@@ -10,6 +10,12 @@ import org.comparanda.gui.bench.BenchPlace;
 import org.comparanda.gui.bench.BenchView;
 import org.comparanda.gui.bench.BenchViewModel;
 import org.comparanda.gui.bench.Books;
+import org.comparanda.gui.oldcards.CardsRoom;
+import org.comparanda.gui.oldcards.OldCardsView;
+import org.comparanda.gui.oldcards.OldCardsViewModel;
+import org.comparanda.gui.pile.PileRoom;
+import org.comparanda.gui.pile.PileView;
+import org.comparanda.gui.pile.PileViewModel;
 import org.comparanda.gui.shelf.ShelfRoom;
 import org.comparanda.gui.shelf.ShelfView;
 import org.comparanda.gui.shelf.ShelfViewModel;
@@ -19,8 +25,10 @@ import org.comparanda.gui.sizedesk.SizeDeskView;
 import org.comparanda.gui.sizedesk.SizeDeskViewModel;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
+import org.comparanda.oldcards.CardParser;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.sizeestimate.SizeDesk;
+import org.comparanda.tables.CardWordTable;
 
 /** The screens of the rail, in its order. A new screen is one line here. */
 public final class Screens {
@@ -47,7 +55,44 @@ public final class Screens {
         new Screen("bench", () -> bench(place, shelf)),
         new Screen(
             "shelf", () -> new ShelfView(shelf, shelfWords, note(place), OpenDialog.ofTables())),
-        new Screen("sizedesk", () -> sizeDesk(place, shelf)));
+        new Screen("sizedesk", () -> sizeDesk(place, shelf)),
+        new Screen("oldcards", () -> oldCards(place)),
+        new Screen("pile", () -> pile(place)));
+  }
+
+  private static OldCardsView oldCards(Workplace place) {
+    Words words = Words.of("oldcards", place.locale());
+    CardsRoom room =
+        new CardsRoom(
+            place.collection().oldCards(),
+            place.collection().trays(),
+            new CardParser(CardWordTable.shipped(place.tables().protocol(), place.tables().taxa())),
+            place.tables().protocol(),
+            words,
+            place.clock());
+    return new OldCardsView(
+        new OldCardsViewModel(room, place.work(), place.ui()),
+        words,
+        note(place),
+        new OpenDialog("TXT", "*.txt", "*.csv"));
+  }
+
+  private static PileView pile(Workplace place) {
+    Words words = Words.of("pile", place.locale());
+    PileRoom room =
+        new PileRoom(
+            place.collection().pile(),
+            () -> place.collection().animals().shelf(),
+            new PilePrint(place),
+            words,
+            place.locale(),
+            place.clock());
+    return new PileView(
+        new PileViewModel(room, place.work(), place.ui()),
+        words,
+        place.locale(),
+        note(place),
+        new SaveDialog());
   }
 
   private static String note(Workplace place) {

@@ -13,6 +13,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TreeItem;
 import javafx.scene.control.TreeView;
+import org.comparanda.gui.oldcards.OldCardsView;
 import org.comparanda.gui.shelf.ShelfView;
 import org.comparanda.gui.sizedesk.SizeDeskView;
 
@@ -29,6 +30,16 @@ final class Hand {
     TextField there = find(field, TextField.class);
     there.setText(text);
     there.fireEvent(new ActionEvent(there, there));
+  }
+
+  /** Types a text into a field and goes on. */
+  void fill(String field, String text) {
+    find(field, TextField.class).setText(text);
+  }
+
+  /** Hands a legacy list to the old cards as its dialog would. */
+  void bringCards(Path list) {
+    find("oldcards-screen", OldCardsView.class).bringIn(list);
   }
 
   /** Presses a button. */
@@ -72,6 +83,11 @@ final class Hand {
       box.setSelected(false);
     }
     item.getChildren().forEach(child -> untick(child, entry));
+  }
+
+  /** Whether a table has no row. */
+  boolean isEmpty(String table) {
+    return find(table, TableView.class).getItems().isEmpty();
   }
 
   /** Selects a row of a table. */

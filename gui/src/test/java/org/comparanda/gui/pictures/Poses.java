@@ -32,7 +32,66 @@ final class Poses {
         new Pose("sizedesk", "tree", Poses::tree),
         new Pose("sizedesk", "equations", Poses::equations),
         new Pose("sizedesk", "undecided", Poses::undecided),
-        new Pose("sizedesk", "methods", Poses::methods));
+        new Pose("sizedesk", "methods", Poses::methods),
+        new Pose("oldcards", "marked", Poses::oldCards),
+        new Pose("pile", "in-order", Poses::pile));
+  }
+
+  /** Invented cards: a plain one of a shape that others share is open. */
+  private static void oldCards(Scene scene) {
+    try {
+      Path list = Files.createTempDirectory("pictures").resolve("old-list.txt");
+      Files.writeString(
+          list,
+          """
+          Ovis aries, humerus left dist., Bd 29.5 mm; site: Pit 4, north
+          Reh, Oberschenkel li., GL=175,2 mm, verbrannt, Fundort Kellerwald
+          Box 12: sheep humerus, somewhat worn, given by the miller
+          goat humerus right dist., Bd 31.0 mm; site: Pit 4
+          cf. Sus scrofa, tibia l., prox.
+          sheep or goat, metacarpal and metatarsal, left
+          3 pcs pig ribs
+          horse phalanx II, GL 47 mm
+          Capra hircus femur r.; site: under the stairs
+          fox, mandible, 142 mm
+          """);
+      Hand hand = new Hand(scene);
+      if (hand.isEmpty("cards")) {
+        hand.bringCards(list);
+      }
+      hand.select("cards", 2);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Invented arrivals, one of them asked for. */
+  private static void pile(Scene scene) {
+    Hand hand = new Hand(scene);
+    if (hand.isEmpty("arrivals")) {
+      arrivals(hand);
+    }
+    hand.select("arrivals", 0);
+  }
+
+  private static void arrivals(Hand hand) {
+    arrival(hand, "A-31", "Capra hircus", "a hill farm", "");
+    arrival(hand, "A-32", "Rupicapra rupicapra", "a warden", "P 2026/14");
+    arrival(hand, "A-33", "Meles meles", "a road", "P 2026/15");
+    arrival(hand, "A-34", "Osteolaemus tetraspis", "a zoo", "P 2026/16");
+    arrival(hand, "A-35", "Ovis aries", "a hill farm", "");
+    hand.select("arrivals", 2);
+    hand.fill("who", "anna");
+    hand.fill("reason", "healed ribs, a thesis");
+    hand.press("ask");
+  }
+
+  private static void arrival(Hand hand, String number, String taxon, String from, String permit) {
+    hand.fill("number", number);
+    hand.fill("new-taxon", taxon);
+    hand.fill("from", from);
+    hand.fill("permit", permit);
+    hand.press("add");
   }
 
   private static void animal(Scene scene) {

@@ -19,7 +19,18 @@ class WordsTest {
   private static final Pattern PLACE = Pattern.compile("\\{\\d[^}]*}");
 
   @ParameterizedTest
-  @ValueSource(strings = {"app", "bench", "caliper", "photos", "welcome", "shelf", "sizedesk"})
+  @ValueSource(
+      strings = {
+        "app",
+        "bench",
+        "caliper",
+        "photos",
+        "welcome",
+        "shelf",
+        "sizedesk",
+        "oldcards",
+        "pile"
+      })
   void germanSaysEverythingWithTheSamePlaces(String part) throws IOException {
     Properties english = file(part + ".properties");
     Properties german = file(part + "_de.properties");
