@@ -5,7 +5,8 @@ import java.math.RoundingMode;
 
 /**
  * Rounds an estimate to the digits that its interval leaves standing: two digits of the interval's
- * half width. Common practice, no source.
+ * half width. The short end of a lopsided interval keeps two digits of its own, up to two places
+ * more. Common practice, no source.
  */
 public final class HonestDigits {
   private final int place;
@@ -22,7 +23,9 @@ public final class HonestDigits {
 
   /** A number rounded to that place, without an exponent. */
   public String text(double value) {
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(-place, RoundingMode.HALF_UP);
-    return rounded.setScale(Math.max(0, -place), RoundingMode.UNNECESSARY).toPlainString();
+    int own = value == 0 ? place : (int) Math.floor(Math.log10(Math.abs(value))) - 1;
+    int at = Math.max(Math.min(place, own), place - 2);
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(-at, RoundingMode.HALF_UP);
+    return rounded.setScale(Math.max(0, -at), RoundingMode.UNNECESSARY).toPlainString();
   }
 }

@@ -286,6 +286,9 @@ class SizeDeskTest {
     assertEquals("1230", HonestDigits.of(1000, 1500).text(1234.56));
     assertEquals("0.123", HonestDigits.of(0.10, 0.15).text(0.12345));
     assertEquals("123000", HonestDigits.of(100000, 150000).text(123456));
+    // A lopsided interval: tens stand, but the short end keeps two digits of its own.
+    assertEquals("110", HonestDigits.of(6.21, 1950).text(109.8));
+    assertEquals("6.2", HonestDigits.of(6.21, 1950).text(6.21));
   }
 
   @Test

@@ -103,6 +103,26 @@ class LineTestsOutsideTest {
     assertTrue(spread(x, even) > 0.3, "p " + spread(x, even));
   }
 
+  // Through the correlation of x with the squared residuals: expected/f_equal_spread.csv. 1e-8
+  // relative: issue 5; p far out in the tail doubles a relative error of the statistic.
+  @Test
+  void equalSpreadAgreesWithTheCorrelation() {
+    var check =
+        OutsideCheck.named(
+            "lines-equal-spread", "Python 3.11, numpy 2.4.6; expected/f_equal_spread.csv");
+    List<OutsideTable.Row> rows = OutsideTable.read("expected/f_equal_spread.csv").rows();
+    assertEquals(12, rows.size());
+    for (OutsideTable.Row row : rows) {
+      OlsSet set = OlsSet.named(row.text("set"));
+      String scale = row.text("scale");
+      EqualSpread ours = EqualSpread.test(set.design(scale), set.fit(scale)).value().orElseThrow();
+      String at = row.text("set") + " " + scale + " ";
+      check.exact(at + "n", row.count("n"), set.rows().size());
+      check.relative(at + "statistic", row.number("statistic"), ours.statistic(), 1e-8);
+      check.relative(at + "p", row.number("p"), ours.p(), 1e-8);
+    }
+  }
+
   private static double spread(double[] x, double[] y) {
     Design design = Design.of(x, y);
     LeastSquaresFit fit = LeastSquares.withIntercept().fit(design).value().orElseThrow();

@@ -60,7 +60,7 @@ public record AnswerText(String sentence, String detail, List<String> cautions) 
 
   /** {@code 2.31 m, from 1.90 to 2.81 m (95 % for one animal)}. */
   private static String figures(Sheet sheet, SizeEstimate e, FittedLine line) {
-    String unit = sheet.up().symbol();
+    String unit = sheet.up().after();
     return e.prediction()
         .fold(
             p ->

@@ -13,6 +13,8 @@ final class NumberStrip extends GridPane {
   /** Width of a bold letter of ordinary text, on the generous side. */
   private static final double LETTER = 8.6;
 
+  private static final int SHORT = 14;
+
   private final Words words;
 
   NumberStrip(Words words) {
@@ -49,8 +51,11 @@ final class NumberStrip extends GridPane {
     }
   }
 
-  /** No word of a line's name is broken. */
+  /** A short name stays on one line, and no word of a long one is broken. */
   private static double shortest(String name) {
+    if (name.length() <= SHORT) {
+      return name.length() * LETTER;
+    }
     int longest = 0;
     for (String word : name.split(" ", -1)) {
       longest = Math.max(longest, word.length());

@@ -73,6 +73,8 @@ final class PlotPage extends BorderPane {
     csv.setOnAction(event -> saveTable());
     save.getItems().add(csv);
     save.disableProperty().bind(model.shownProperty().map(shown -> shown.figure().isEmpty()));
+    log.setMinWidth(USE_PREF_SIZE);
+    save.setMinWidth(USE_PREF_SIZE);
     saved.setId("saved");
     saved.getStyleClass().add("note");
     HBox tools = new HBox(saved, log, save);

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import org.comparanda.bone.Element;
+import org.comparanda.bone.ElementKey;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.Protocol;
@@ -40,7 +41,11 @@ final class Quantities {
         found.add(new Quantity(key, capital(noun), noun, m.name(), "mm"));
       }
     }
-    there.forEach(key -> found.add(new Quantity(key, key, key, "", "")));
+    there.forEach(
+        key -> {
+          String name = plain(key);
+          found.add(new Quantity(key, name, name, "", ""));
+        });
     return found;
   }
 
@@ -48,6 +53,12 @@ final class Quantities {
     animal.bones().stream()
         .filter(b -> b.feedsFits())
         .forEach(b -> b.values().keySet().forEach(code -> keys.add(b.element() + "." + code)));
+  }
+
+  /** A table without elements has codes alone. */
+  private static String plain(String key) {
+    String unnamed = ElementKey.UNNAMED.value() + ".";
+    return key.startsWith(unnamed) ? key.substring(unnamed.length()) : key.replace('.', ' ');
   }
 
   private static String capital(String text) {

@@ -23,6 +23,11 @@ record ShownUnit(String symbol, double inOne) {
     return new ShownUnit(unit, 1);
   }
 
+  /** The unit as it stands after a number, with the blank before it; nothing for a plain number. */
+  String after() {
+    return symbol.isEmpty() ? "" : " " + symbol;
+  }
+
   /** A value in this unit. */
   double of(double own) {
     return own / inOne;

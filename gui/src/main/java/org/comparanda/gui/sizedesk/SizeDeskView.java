@@ -159,6 +159,7 @@ public final class SizeDeskView extends BorderPane {
     ToggleButton tab = new ToggleButton(words.get("page." + key));
     tab.setId("page-" + key);
     tab.getStyleClass().setAll("page-tab");
+    tab.setMinWidth(USE_PREF_SIZE);
     tab.setToggleGroup(pages);
     tab.setOnAction(event -> tab.setSelected(true));
     tab.selectedProperty()

@@ -44,7 +44,7 @@ record UndecidedText(Words words, Locale locale, Quantity wanted) {
         unit.honest(estimate, p.lower(), p.upper(), locale),
         unit.honest(p.lower(), p.lower(), p.upper(), locale),
         unit.honest(p.upper(), p.lower(), p.upper(), locale),
-        unit.symbol(),
+        unit.after(),
         new Numbers(locale).upTo(100 * p.level(), 1) + " %");
   }
 }

@@ -3,7 +3,10 @@ package org.comparanda.gui.control.plot;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Names of kinds, lines, bands and the bone, beside the plot; what has no name is left out. */
+/**
+ * Names of kinds, lines, bands and the bone, beside the plot; what has no name is left out, and a
+ * kind without points has no mark.
+ */
 final class Legend {
   private final Figure figure;
   private final Palette palette;
@@ -31,8 +34,10 @@ final class Legend {
     double x = corner.x();
     List<Series> named = figure.series().stream().filter(k -> !k.name().isEmpty()).toList();
     for (Series series : named) {
-      Xy middle = new Xy(x + sample() / 2, y);
-      series.mark().draw(pen, middle, 0.36 * size, palette.fillOf(series), palette.ink());
+      if (!series.points().isEmpty()) {
+        Xy middle = new Xy(x + sample() / 2, y);
+        series.mark().draw(pen, middle, 0.36 * size, palette.fillOf(series), palette.ink());
+      }
       name(pen, series.name(), series.face(), x, y);
       y += step();
     }
