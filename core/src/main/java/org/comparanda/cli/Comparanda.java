@@ -58,6 +58,10 @@ public final class Comparanda {
             .addSubcommand(new ShelfStock(terminal))
             .addSubcommand(new ShelfWanted(terminal)));
     line.addSubcommand(new SuggestCommand(terminal));
+    line.addSubcommand(
+        new CommandLine(new KeptCommand())
+            .addSubcommand(new KeptList(terminal))
+            .addSubcommand(new KeptCheck(terminal)));
     line.addSubcommand(new TrialCommand(terminal));
     line.addSubcommand(new SizeCommand(terminal));
     line.addSubcommand(new TallyCommand(terminal));

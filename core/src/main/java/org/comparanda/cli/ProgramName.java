@@ -1,20 +1,16 @@
 package org.comparanda.cli;
 
-import java.util.Optional;
 import org.comparanda.exchange.json.ProgramVersion;
 import picocli.CommandLine.IVersionProvider;
 
 /** Name and version, as written into every result. */
 final class ProgramName implements IVersionProvider {
   static ProgramVersion current() {
-    return new ProgramVersion(
-        "Comparanda",
-        Optional.ofNullable(ProgramName.class.getPackage().getImplementationVersion())
-            .orElse("development"));
+    return ProgramVersion.current();
   }
 
   @Override
   public String[] getVersion() {
-    return new String[] {current().program() + " " + current().version()};
+    return new String[] {current().written()};
   }
 }

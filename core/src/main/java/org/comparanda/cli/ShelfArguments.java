@@ -36,6 +36,11 @@ final class ShelfArguments {
     }
   }
 
+  /** The stored collection, where one was named. */
+  Optional<Path> collection() {
+    return Optional.ofNullable(collection);
+  }
+
   Opened open(Terminal terminal, TableOptions options) {
     ReferenceTables tables = ReferenceTables.shipped();
     if ((collection == null) == (table == null)) {

@@ -12,6 +12,7 @@ import org.comparanda.exchange.table.BoneTable;
 import org.comparanda.exchange.table.TableOptions;
 import org.comparanda.exchange.table.TableRead;
 import org.comparanda.exchange.table.TableReader;
+import org.comparanda.reference.BoneInHand;
 import org.comparanda.suggestion.Comparison;
 import org.comparanda.suggestion.ComparisonRules;
 import org.comparanda.suggestion.Suggestion;
@@ -47,6 +48,13 @@ final class SuggestCommand implements Callable<Integer> {
       description = "recent, archaeological or fossil: how old the bones are.")
   private @Nullable BoneAge age;
 
+  @Option(
+      names = "--keep",
+      description =
+          "Keep every answer whole in the collection, with readings and rules, to be reckoned again"
+              + " (kept check).")
+  private boolean keep;
+
   SuggestCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -70,6 +78,7 @@ final class SuggestCommand implements Callable<Integer> {
     terminal.note(read.facts().sentence());
     Comparison comparison =
         Comparison.of(opened.shelf(), read.protocol(), opened.tables().taxa(), rules);
+    Optional<AnswerKeeper> keeper = keeper(comparison);
     RowCounter counter = new RowCounter(terminal, read.facts().rows());
     if (json.file().isPresent()) {
       ShelfInUse inUse =
@@ -77,22 +86,40 @@ final class SuggestCommand implements Callable<Integer> {
       JsonArgument.write(
           json.file().get(),
           writer -> {
-            try (SuggestionJson out = new SuggestionJson(writer, ProgramName.current(), inUse)) {
-              eachBone(read.content(), comparison, counter, out::write);
+            try (SuggestionJson out =
+                new SuggestionJson(writer, ProgramName.current(), inUse, rules)) {
+              eachBone(read.content(), comparison, counter, both(out::write, keeper));
             }
           });
       terminal.say(
           "Suggestions for " + Count.of(counter.done(), "bone") + ": " + json.file().get());
     } else {
       SuggestionText text = new SuggestionText(terminal);
-      eachBone(read.content(), comparison, counter, text::write);
+      eachBone(read.content(), comparison, counter, both(text::write, keeper));
     }
+    keeper.ifPresent(AnswerKeeper::store);
     return Terminal.FINE;
   }
 
+  private Optional<AnswerKeeper> keeper(Comparison comparison) {
+    return keep ? Optional.of(AnswerKeeper.of(terminal, shelf, comparison)) : Optional.empty();
+  }
+
   /** Takes one suggestion after the other. */
+  private interface Writing {
+    void write(Suggestion suggestion) throws IOException;
+  }
+
+  /** Takes one bone after the other with its suggestion. */
   private interface Taker {
-    void take(Suggestion suggestion) throws IOException;
+    void take(BoneInHand bone, Suggestion suggestion) throws IOException;
+  }
+
+  private static Taker both(Writing writing, Optional<AnswerKeeper> keeper) {
+    return (bone, suggestion) -> {
+      writing.write(suggestion);
+      keeper.ifPresent(k -> k.take(bone, suggestion));
+    };
   }
 
   private static void eachBone(
@@ -101,7 +128,7 @@ final class SuggestCommand implements Callable<Integer> {
       bones.forEach(
           bone -> {
             try {
-              taker.take(comparison.suggest(bone));
+              taker.take(bone, comparison.suggest(bone));
               counter.oneMore();
             } catch (IOException problem) {
               throw new UncheckedIOException(problem);

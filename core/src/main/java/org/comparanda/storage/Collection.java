@@ -26,6 +26,7 @@ import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.reference.TableMappings;
 import org.comparanda.register.Register;
 import org.comparanda.tray.Associations;
+import org.comparanda.tray.KeptAnswers;
 import org.comparanda.tray.Keying;
 import org.comparanda.tray.Numbering;
 import org.comparanda.tray.Refits;
@@ -172,6 +173,11 @@ public final class Collection implements AutoCloseable {
   /** Trays, their bones and the calls. */
   public Trays trays() {
     return new SqlTrays(database, dayBook);
+  }
+
+  /** What the numbers said of bones, kept to be reckoned again. */
+  public KeptAnswers keptAnswers() {
+    return new SqlKeptAnswers(database);
   }
 
   /** Names of those who measure and call. */

@@ -45,6 +45,7 @@ final class ContentHash {
           "keying_pair order by bench",
           "lot order by id",
           "beside_call order by call_id",
+          "kept_answer order by id",
           "element_call order by id",
           "scrap order by id",
           "stop_record order by id",

@@ -91,6 +91,7 @@ record Kept(String word, String table, String key, Set<String> apart, List<Part>
           "keying_batch", "what a bench is about, until it is done",
           "keying_pair", "what a bench is about, until it is done",
           "beside_call", "what the numbers said beside a call; wiped when a bone may be human",
+          "kept_answer", "what the numbers said of a bone; wiped when it may be human",
           "draft", "half-typed text, which becomes a reading or is dropped");
 
   /** Rows of another table that belong to a row of this one. */

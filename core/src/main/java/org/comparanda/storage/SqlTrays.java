@@ -114,6 +114,9 @@ record SqlTrays(Database database, DayBookRows dayBook) implements Trays {
         .bind("standing", bone.standing().name())
         .bind("remarks", bone.remarks())
         .execute();
+    if (bone.standing() == TrayBone.Standing.STOPPED) {
+      SqlKeptAnswers.wipe(h, bone.id());
+    }
     dayBook.wrote(h, Kept.BONE, bone.id().value(), "");
   }
 

@@ -8,6 +8,7 @@ import java.util.function.BooleanSupplier;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.Protocol;
+import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.reference.Shelf;
 import org.comparanda.statistics.Outcome;
@@ -161,6 +162,14 @@ public final class Comparison {
     return bone.animal().isEmpty()
         ? all
         : all.stream().filter(p -> bone.animal().filter(p.animal()::equals).isEmpty()).toList();
+  }
+
+  /**
+   * The animals that an answer of this comparison rests on, each with a print of its taxon and the
+   * values compared: a changed print is a changed animal.
+   */
+  public Map<AnimalId, String> animalsBehind(Suggestion suggestion) {
+    return AnimalsBehind.of(element(suggestion.element()), suggestion);
   }
 
   /** Hash of the rows that the shelf holds; equal shelves have equal versions. */

@@ -53,6 +53,19 @@ final class Room {
         remarks);
   }
 
+  static TrayBone stopped(TrayBone bone) {
+    return new TrayBone(
+        bone.id(),
+        bone.tray(),
+        bone.animal(),
+        bone.element(),
+        bone.side(),
+        bone.portion(),
+        bone.state(),
+        TrayBone.Standing.STOPPED,
+        bone.remarks());
+  }
+
   static Call call(String bone, String taxon, Qualifier qualifier, String basis) {
     return new Call(0, new BoneId(bone), new TaxonName(taxon), qualifier, PERSON, AT, basis, false);
   }

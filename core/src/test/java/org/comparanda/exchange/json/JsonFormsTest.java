@@ -29,6 +29,7 @@ import org.comparanda.sizeestimate.SizeQuestion;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.Proportion;
 import org.comparanda.suggestion.Answer;
+import org.comparanda.suggestion.ComparisonRules;
 import org.comparanda.suggestion.DrawerEntry;
 import org.comparanda.suggestion.NearestAnimal;
 import org.comparanda.suggestion.NextMeasurement;
@@ -56,7 +57,8 @@ class JsonFormsTest {
   void suggestionsHaveTheDocumentedForm() throws IOException {
     StringWriter text = new StringWriter();
     ShelfInUse shelf = new ShelfInUse(47, 2, List.of("BT", "Bd"), "equal", "auto");
-    try (SuggestionJson json = new SuggestionJson(text, PROGRAM, shelf)) {
+    try (SuggestionJson json =
+        new SuggestionJson(text, PROGRAM, shelf, ComparisonRules.withDefaults())) {
       json.write(suggestion());
     }
     GoldenFile.equal("suggest.json", text.toString());

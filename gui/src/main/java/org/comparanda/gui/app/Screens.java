@@ -166,7 +166,8 @@ public final class Screens {
                 place.collection().keying(),
                 place.collection().associations(),
                 place.collection().refits(),
-                place.collection().photos()),
+                place.collection().photos(),
+                place.collection().keptAnswers()),
             place.memory(),
             new SlipFolder(place));
     BenchView view = new BenchView(new BenchViewModel(bench), words, numbers, System::nanoTime);

@@ -49,7 +49,8 @@ public final class Advice {
         suggestion,
         trial(comparison, suggestion),
         comparison.points(bone.element(), bone),
-        size(suggestion, bone));
+        size(suggestion, bone),
+        comparison);
   }
 
   private static Optional<Trial> trial(Comparison comparison, Suggestion suggestion) {

@@ -80,6 +80,9 @@ public final class BenchViewModel {
           bone.get().ifPresent(this::measure);
         });
     answer.findingProperty().addListener((o, was, is) -> call.offer(is.map(Finding::suggestion)));
+    AnswerKeeping keeping = new AnswerKeeping(place.books().answers());
+    call.setOnRecorded(
+        made -> answer.findingProperty().get().ifPresent(seen -> keeping.keep(made, seen)));
     trays.setAll(place.trays().all());
     hints = new HintsViewModel(place.memory(), this);
     place.work().execute(this::readShelf);

@@ -2,6 +2,7 @@ package org.comparanda.gui.bench;
 
 import org.comparanda.photo.Photos;
 import org.comparanda.tray.Associations;
+import org.comparanda.tray.KeptAnswers;
 import org.comparanda.tray.Keying;
 import org.comparanda.tray.Numbering;
 import org.comparanda.tray.Refits;
@@ -14,6 +15,12 @@ import org.comparanda.tray.Refits;
  * @param associations bones found together
  * @param refits bones in pieces
  * @param photos pictures of bones
+ * @param answers answers kept beside calls
  */
 public record Books(
-    Numbering numbering, Keying keying, Associations associations, Refits refits, Photos photos) {}
+    Numbering numbering,
+    Keying keying,
+    Associations associations,
+    Refits refits,
+    Photos photos,
+    KeptAnswers answers) {}

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -35,6 +36,7 @@ public final class CallViewModel {
   private Optional<BoneId> bone = Optional.empty();
   private boolean sawSuggestion;
   private Runnable onMissingTaxon = () -> {};
+  private Consumer<Call> onRecorded = call -> {};
 
   CallViewModel(BenchPlace place, Supplier<PersonId> person) {
     this.place = place;
@@ -73,6 +75,11 @@ public final class CallViewModel {
   /** What happens when a call is to be recorded and its taxon is missing. */
   void setOnMissingTaxon(Runnable action) {
     onMissingTaxon = action;
+  }
+
+  /** What happens when a call was recorded. */
+  void setOnRecorded(Consumer<Call> action) {
+    onRecorded = action;
   }
 
   void open(BoneId next) {
@@ -144,7 +151,9 @@ public final class CallViewModel {
             place.clock().instant(),
             basis.get().strip(),
             sawSuggestion);
-    recorded.set(said(place.trays().record(call)));
+    Call made = place.trays().record(call);
+    onRecorded.accept(made);
+    recorded.set(said(made));
   }
 
   private String said(Call call) {

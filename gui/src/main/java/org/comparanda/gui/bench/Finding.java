@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.suggestion.AnimalPoint;
+import org.comparanda.suggestion.Comparison;
 import org.comparanda.suggestion.Suggestion;
 import org.comparanda.suggestion.Trial;
 
@@ -15,13 +16,15 @@ import org.comparanda.suggestion.Trial;
  *     fitted
  * @param points the comparative animals as dots
  * @param size body mass if it is of the likeliest candidate; empty where nothing can be said
+ * @param comparison the shelf and rules that were asked
  */
 record Finding(
     BoneInHand bone,
     Suggestion suggestion,
     Optional<Trial> trial,
     List<AnimalPoint> points,
-    Optional<Advice.Size> size) {
+    Optional<Advice.Size> size,
+    Comparison comparison) {
   Finding {
     points = List.copyOf(points);
   }

@@ -62,7 +62,8 @@ record BareBench(Collection collection, BenchPlace place) implements AutoCloseab
                 collection.keying(),
                 collection.associations(),
                 collection.refits(),
-                collection.photos()),
+                collection.photos(),
+                collection.keptAnswers()),
             memory,
             new SlipsInMemory(new ArrayList<>())));
   }

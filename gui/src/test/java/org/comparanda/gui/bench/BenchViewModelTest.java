@@ -9,10 +9,13 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Queue;
 import org.comparanda.bone.Flag;
 import org.comparanda.capture.FieldState;
 import org.comparanda.capture.NamedKey;
+import org.comparanda.exchange.json.KeptAgain;
+import org.comparanda.exchange.json.ProgramVersion;
 import org.comparanda.gui.control.falling.FallingPicture;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.MeasurementCode;
@@ -22,6 +25,7 @@ import org.comparanda.suggestion.DrawerEntry;
 import org.comparanda.suggestion.TaxonFit;
 import org.comparanda.taxon.TaxonName;
 import org.comparanda.tray.Call;
+import org.comparanda.tray.KeptAnswer;
 import org.comparanda.tray.Qualifier;
 import org.comparanda.tray.TrayBone;
 import org.junit.jupiter.api.AfterEach;
@@ -172,6 +176,34 @@ class BenchViewModelTest {
     assertEquals(bench.personProperty().get().id(), call.person());
     assertTrue(call.sawSuggestion());
     assertTrue(bench.call().recordedProperty().get().contains("Capra cf. hircus"));
+  }
+
+  @Test
+  void theAnswerSeenBesideACallIsKeptAndReckonedAgainToTheSameDigits() {
+    DemoBench.choose(bench, "hard", "K-202");
+    bench.call().taxonProperty().set("Capra hircus");
+    keys("+");
+    Call call = room.collection().trays().callsOn(new BoneId("K-202")).get(0);
+    List<KeptAnswer> kept = room.collection().keptAnswers().of(new BoneId("K-202"));
+    assertEquals(List.of(Optional.of(call.id())), kept.stream().map(KeptAnswer::call).toList());
+    KeptAgain again =
+        new KeptAgain(
+            room.place().animals().shelf(),
+            room.place().protocol(),
+            room.place().tree(),
+            ProgramVersion.current());
+    assertEquals(List.of(), again.check(kept.get(0)).changes());
+    assertTrue(kept.get(0).content().contains(found().suggestion().sentence()));
+  }
+
+  @Test
+  void stopWipesTheAnswersThatWereKept() {
+    DemoBench.choose(bench, "hard", "K-202");
+    bench.call().taxonProperty().set("Capra hircus");
+    keys("+");
+    keys("---");
+    bench.readings().pressed(NamedKey.ENTER);
+    assertEquals(List.of(), room.collection().keptAnswers().of(new BoneId("K-202")));
   }
 
   @Test

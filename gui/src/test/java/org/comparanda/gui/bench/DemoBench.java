@@ -70,7 +70,8 @@ record DemoBench(Collection collection, BenchPlace place) implements AutoCloseab
                 collection.keying(),
                 collection.associations(),
                 collection.refits(),
-                collection.photos()),
+                collection.photos(),
+                collection.keptAnswers()),
             new MapMemory(new HashMap<>()),
             new SlipsInMemory(new ArrayList<>()));
     return new DemoBench(collection, place);
