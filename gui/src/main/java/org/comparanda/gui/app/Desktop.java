@@ -28,6 +28,7 @@ public final class Desktop extends Application {
   private static final double HEIGHT = 768;
 
   private @Nullable ExecutorService work;
+  private @Nullable ExecutorService idle;
   private @Nullable Doorway doorway;
 
   @Override
@@ -36,13 +37,20 @@ public final class Desktop extends Application {
     Words words = Words.of("app", locale);
     Mishaps mishaps = new Mishaps(words, Platform::runLater, Desktop::show);
     Thread.currentThread().setUncaughtExceptionHandler(mishaps);
-    ExecutorService background = background(mishaps);
+    ExecutorService background = background("work", Thread.NORM_PRIORITY, mishaps);
     work = background;
+    ExecutorService waiting = background("idle", Thread.MIN_PRIORITY, mishaps);
+    idle = waiting;
     // Not in here but after it, so that a collection that can't be opened reaches the one handler.
-    Platform.runLater(() -> open(stage, words, locale, background));
+    Platform.runLater(() -> open(stage, words, locale, background, waiting));
   }
 
-  private void open(Stage stage, Words words, Locale locale, ExecutorService background) {
+  private void open(
+      Stage stage,
+      Words words,
+      Locale locale,
+      ExecutorService background,
+      ExecutorService waiting) {
     Clock clock = Clock.systemUTC();
     Look look = new Look();
     new RememberedLook(dataFolder()).follow(look);
@@ -57,6 +65,7 @@ public final class Desktop extends Application {
                 words,
                 new Workplace(
                     background,
+                    waiting,
                     Platform::runLater,
                     locale,
                     clock,
@@ -118,6 +127,9 @@ public final class Desktop extends Application {
     if (work != null) {
       work.shutdownNow();
     }
+    if (idle != null) {
+      idle.shutdownNow();
+    }
     if (doorway != null) {
       doorway.close();
     }
@@ -127,11 +139,13 @@ public final class Desktop extends Application {
     return DataFolder.of(Launcher.systemProperties(), System.getenv());
   }
 
-  private static ExecutorService background(Thread.UncaughtExceptionHandler mishaps) {
+  private static ExecutorService background(
+      String name, int priority, Thread.UncaughtExceptionHandler mishaps) {
     return Executors.newSingleThreadExecutor(
         task -> {
-          Thread thread = new Thread(task, "work");
+          Thread thread = new Thread(task, name);
           thread.setDaemon(true);
+          thread.setPriority(priority);
           thread.setUncaughtExceptionHandler(mishaps);
           return thread;
         });

@@ -146,6 +146,7 @@ public final class Screens {
     BenchPlace bench =
         new BenchPlace(
             place.work(),
+            place.idle(),
             place.ui(),
             place.clock(),
             words,

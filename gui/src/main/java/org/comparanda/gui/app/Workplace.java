@@ -11,6 +11,7 @@ import org.comparanda.tables.ReferenceTables;
  * What the screens are wired from; a screen is handed the parts that it needs, never all of it.
  *
  * @param work runs what takes long, off the window's thread
+ * @param idle runs what may wait, beside it
  * @param ui runs what touches the window
  * @param locale language and notation
  * @param clock for the time of readings and calls
@@ -21,10 +22,24 @@ import org.comparanda.tables.ReferenceTables;
  */
 public record Workplace(
     Executor work,
+    Executor idle,
     Executor ui,
     Locale locale,
     Clock clock,
     Look look,
     ReferenceTables tables,
     Collection collection,
-    Memory memory) {}
+    Memory memory) {
+  /** A workplace where nothing is done that may wait. */
+  public Workplace(
+      Executor work,
+      Executor ui,
+      Locale locale,
+      Clock clock,
+      Look look,
+      ReferenceTables tables,
+      Collection collection,
+      Memory memory) {
+    this(work, waits -> {}, ui, locale, clock, look, tables, collection, memory);
+  }
+}

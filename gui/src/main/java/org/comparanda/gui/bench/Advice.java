@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import org.comparanda.bone.BoneAge;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.BoneInHand;
@@ -47,16 +49,35 @@ public final class Advice {
     return new Finding(
         bone,
         suggestion,
-        trial(comparison, suggestion),
         comparison.points(bone.element(), bone),
         size(suggestion, bone),
         comparison);
   }
 
-  private static Optional<Trial> trial(Comparison comparison, Suggestion suggestion) {
-    return suggestion.taxa().isEmpty()
-        ? Optional.empty()
-        : Optional.of(comparison.trial(suggestion.element(), suggestion.measurements()));
+  /**
+   * What may come after the answer: the trial of its very set, the next answers reckoned ahead, the
+   * comparison of methods. Tells what it has as soon as it has it.
+   *
+   * @param overtaken asked often; when it says yes, the rest is left
+   */
+  void afterwards(
+      Finding finding, BoneAge age, BooleanSupplier overtaken, Consumer<Afterwards> tell) {
+    Suggestion suggestion = finding.suggestion();
+    Comparison comparison = byAge.computeIfAbsent(age, this::comparison);
+    if (overtaken.getAsBoolean() || suggestion.taxa().isEmpty()) {
+      return;
+    }
+    Optional<Trial> trial =
+        Optional.of(comparison.trial(suggestion.element(), suggestion.measurements()));
+    tell.accept(new Afterwards(trial, Optional.empty()));
+    comparison.prepare(finding.bone(), overtaken);
+    if (!overtaken.getAsBoolean()) {
+      byAge
+          .computeIfAbsent(BoneAge.NOT_KNOWN, this::comparison)
+          .secondOpinions(suggestion.element(), overtaken)
+          .value()
+          .ifPresent(opinions -> tell.accept(new Afterwards(trial, Optional.of(opinions))));
+    }
   }
 
   private Comparison comparison(BoneAge age) {

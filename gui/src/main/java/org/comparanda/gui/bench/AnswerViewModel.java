@@ -3,6 +3,7 @@ package org.comparanda.gui.bench;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.comparanda.bone.BoneAge;
@@ -20,10 +21,12 @@ final class AnswerViewModel {
   private final BenchPlace place;
   private final ObjectProperty<Optional<Finding>> finding =
       new SimpleObjectProperty<>(Optional.empty());
+  private final ObjectProperty<Afterwards> afterwards =
+      new SimpleObjectProperty<>(Afterwards.nothingYet());
   private final ObjectProperty<FallingPicture> picture =
       new SimpleObjectProperty<>(FallingPicture.empty());
   private Optional<Advice> advice = Optional.empty();
-  private long asked;
+  private final AtomicLong asked = new AtomicLong();
 
   AnswerViewModel(BenchPlace place) {
     this.place = place;
@@ -31,6 +34,11 @@ final class AnswerViewModel {
 
   ObjectProperty<Optional<Finding>> findingProperty() {
     return finding;
+  }
+
+  /** What is reckoned when the answer already stands. */
+  ObjectProperty<Afterwards> afterwardsProperty() {
+    return afterwards;
   }
 
   ObjectProperty<FallingPicture> pictureProperty() {
@@ -51,7 +59,8 @@ final class AnswerViewModel {
 
   /** Nothing is said any more, nor will be of what is being reckoned. */
   void wipe() {
-    asked++;
+    asked.incrementAndGet();
+    afterwards.set(Afterwards.nothingYet());
     finding.set(Optional.empty());
     picture.set(FallingPicture.empty());
   }
@@ -67,7 +76,7 @@ final class AnswerViewModel {
    * @param hidden measurements whose earlier take must not be seen
    */
   void reckon(BoneInHand bone, BoneAge age, Set<MeasurementCode> hidden) {
-    long turn = ++asked;
+    long turn = asked.incrementAndGet();
     advice.ifPresent(
         a ->
             place
@@ -75,21 +84,38 @@ final class AnswerViewModel {
                 .execute(
                     () -> {
                       Finding found = a.of(bone, age);
-                      place.ui().execute(() -> arrived(turn, found, a, hidden));
+                      place.ui().execute(() -> arrived(turn, found, a, age, hidden));
                     }));
   }
 
-  private void arrived(long turn, Finding found, Advice a, Set<MeasurementCode> hidden) {
-    if (turn != asked) {
+  private void arrived(
+      long turn, Finding found, Advice a, BoneAge age, Set<MeasurementCode> hidden) {
+    if (turn != asked.get()) {
       return;
     }
     PictureOf pictures = new PictureOf(a.shelf().taxa(), place.words(), place.numbers());
     boolean nothingTaken = found.bone().values().isEmpty();
+    afterwards.set(Afterwards.nothingYet());
     finding.set(nothingTaken ? Optional.empty() : Optional.of(found));
     picture.set(
         nothingTaken
             ? pictures.before(codes(found.bone()), found.points())
             : pictures.of(found, hidden));
+    place
+        .idle()
+        .execute(
+            () ->
+                a.afterwards(
+                    found,
+                    age,
+                    () -> turn != asked.get(),
+                    more -> place.ui().execute(() -> came(turn, more))));
+  }
+
+  private void came(long turn, Afterwards more) {
+    if (turn == asked.get()) {
+      afterwards.set(more);
+    }
   }
 
   private List<MeasurementCode> codes(BoneInHand b) {

@@ -19,10 +19,12 @@ import org.comparanda.tray.Trays;
  * What the Bench works with.
  *
  * @param work runs what takes long
+ * @param idle runs what may wait: reckoned ahead, compared in the background
  * @param ui runs what touches properties; both may run at once, in a test
  */
 public record BenchPlace(
     Executor work,
+    Executor idle,
     Executor ui,
     Clock clock,
     Words words,
@@ -41,5 +43,68 @@ public record BenchPlace(
     SlipDesk slips) {
   public BenchPlace {
     outlines = List.copyOf(outlines);
+  }
+
+  /** The same with another executor for what may wait. */
+  BenchPlace withIdle(Executor other) {
+    return new BenchPlace(
+        work,
+        other,
+        ui,
+        clock,
+        words,
+        numbers,
+        protocol,
+        outlines,
+        tree,
+        animals,
+        trays,
+        readings,
+        people,
+        drafts,
+        cards,
+        books,
+        memory,
+        slips);
+  }
+
+  /** A place where nothing is done that may wait. */
+  public BenchPlace(
+      Executor work,
+      Executor ui,
+      Clock clock,
+      Words words,
+      Numbers numbers,
+      Protocol protocol,
+      List<Outline> outlines,
+      TaxonTree tree,
+      ReferenceAnimals animals,
+      Trays trays,
+      ReadingLog readings,
+      People people,
+      Drafts drafts,
+      CaliperCards cards,
+      Books books,
+      Memory memory,
+      SlipDesk slips) {
+    this(
+        work,
+        waits -> {},
+        ui,
+        clock,
+        words,
+        numbers,
+        protocol,
+        outlines,
+        tree,
+        animals,
+        trays,
+        readings,
+        people,
+        drafts,
+        cards,
+        books,
+        memory,
+        slips);
   }
 }

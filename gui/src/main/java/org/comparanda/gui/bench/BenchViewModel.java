@@ -129,6 +129,11 @@ public final class BenchViewModel {
     return answer.findingProperty();
   }
 
+  /** What is reckoned when the answer already stands. */
+  ObjectProperty<Afterwards> afterwardsProperty() {
+    return answer.afterwardsProperty();
+  }
+
   /** The falling line. */
   public ObjectProperty<FallingPicture> pictureProperty() {
     return answer.pictureProperty();

@@ -6,14 +6,11 @@ import org.comparanda.reference.BoneInHand;
 import org.comparanda.suggestion.AnimalPoint;
 import org.comparanda.suggestion.Comparison;
 import org.comparanda.suggestion.Suggestion;
-import org.comparanda.suggestion.Trial;
 
 /**
  * Everything reckoned for one state of one bone.
  *
  * @param bone the bone with the values that were used
- * @param trial what the shelf says of its own animals on this very set; empty where nothing was
- *     fitted
  * @param points the comparative animals as dots
  * @param size body mass if it is of the likeliest candidate; empty where nothing can be said
  * @param comparison the shelf and rules that were asked
@@ -21,7 +18,6 @@ import org.comparanda.suggestion.Trial;
 record Finding(
     BoneInHand bone,
     Suggestion suggestion,
-    Optional<Trial> trial,
     List<AnimalPoint> points,
     Optional<Advice.Size> size,
     Comparison comparison) {

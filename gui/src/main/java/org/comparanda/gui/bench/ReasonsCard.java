@@ -15,7 +15,9 @@ import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.statistics.Interval;
 import org.comparanda.statistics.Proportion;
+import org.comparanda.suggestion.MethodScore;
 import org.comparanda.suggestion.NextMeasurement;
+import org.comparanda.suggestion.SecondOpinions;
 import org.comparanda.suggestion.Suggestion;
 import org.comparanda.suggestion.Trial;
 
@@ -40,18 +42,19 @@ final class ReasonsCard extends StackPane {
     PlainScroll scroll = new PlainScroll(content);
     scroll.setAccessibleText(words.get("why.title"));
     getChildren().add(scroll);
-    bench.findingProperty().addListener((o, was, is) -> showWhenSeen(is));
-    visibleProperty().addListener((o, was, is) -> showWhenSeen(bench.findingProperty().get()));
-    show(bench.findingProperty().get());
+    bench.findingProperty().addListener((o, was, is) -> showWhenSeen(bench));
+    bench.afterwardsProperty().addListener((o, was, is) -> showWhenSeen(bench));
+    visibleProperty().addListener((o, was, is) -> showWhenSeen(bench));
+    show(bench.findingProperty().get(), bench.afterwardsProperty().get());
   }
 
-  private void showWhenSeen(Optional<Finding> finding) {
+  private void showWhenSeen(BenchViewModel bench) {
     if (isVisible()) {
-      show(finding);
+      show(bench.findingProperty().get(), bench.afterwardsProperty().get());
     }
   }
 
-  private void show(Optional<Finding> finding) {
+  private void show(Optional<Finding> finding, Afterwards more) {
     content.getChildren().clear();
     if (finding.isEmpty()) {
       content.getChildren().add(line(words.get("why.none"), List.of(), "small"));
@@ -63,9 +66,10 @@ final class ReasonsCard extends StackPane {
     s.details().forEach(detail -> content.getChildren().add(line(detail, names, "small")));
     s.warnings().forEach(warning -> content.getChildren().add(line(warning, names, "small")));
     content.getChildren().add(line(s.basis().method(), List.of(), "small"));
-    finding.get().trial().ifPresent(trial -> trial(trial, names));
-    calibrated(s, finding.get().trial(), names);
+    more.trial().ifPresent(trial -> trial(trial, names));
+    calibrated(s, more.trial(), names);
     next(s.next());
+    more.opinions().ifPresent(this::opinions);
   }
 
   private void trial(Trial trial, List<String> names) {
@@ -131,6 +135,29 @@ final class ReasonsCard extends StackPane {
                         words.get("next", n.measurement().value(), n.sentence()),
                         List.of(),
                         "small")));
+  }
+
+  private void opinions(SecondOpinions opinions) {
+    heading("why.methods");
+    GridPane table = new GridPane();
+    table.setId("methods-table");
+    table.getStyleClass().add("hit-table");
+    table.addRow(0, head("why.method"), head("why.right"), head("why.log"));
+    for (MethodScore score : opinions.methods()) {
+      table.addRow(
+          table.getRowCount(),
+          line(words.get("method." + score.method()), List.of(), "small"),
+          line(rate(score.hits()), List.of(), "small"),
+          line(numbers.fixed(score.logScore(), 2), List.of(), "small"));
+    }
+    content.getChildren().add(table);
+    content
+        .getChildren()
+        .add(
+            line(
+                words.get("why.methods.note", opinions.folds(), opinions.byRule()),
+                List.of(),
+                "small"));
   }
 
   private String rate(Proportion rate) {

@@ -21,6 +21,8 @@ import org.comparanda.gui.app.Look;
 import org.comparanda.gui.app.Screen;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.BoneId;
+import org.comparanda.suggestion.Method;
+import org.comparanda.suggestion.Trial;
 import org.comparanda.tray.TrayBone;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -82,12 +84,17 @@ class BenchViewTest {
     WaitForAsyncUtils.waitForFxEvents();
     robot.press(KeyCode.F2).release(KeyCode.F2);
     WaitForAsyncUtils.waitForFxEvents();
+    assertFalse(robot.lookup("#hit-table").tryQuery().isPresent(), "the answer does not wait");
+    robot.interact(room::idle);
     Finding finding = bench.findingProperty().get().orElseThrow();
-    assertEquals(finding.suggestion().measurements(), finding.trial().orElseThrow().measurements());
+    Trial trial = bench.afterwardsProperty().get().trial().orElseThrow();
+    assertEquals(finding.suggestion().measurements(), trial.measurements());
     assertTrue(robot.lookup("#reasons").query().isVisible());
     javafx.scene.layout.GridPane table = robot.lookup("#hit-table").query();
     // a row of heads, then a row for every taxon of the trial
-    assertEquals(finding.trial().orElseThrow().taxa().size() + 1, table.getRowCount());
+    assertEquals(trial.taxa().size() + 1, table.getRowCount());
+    javafx.scene.layout.GridPane methods = robot.lookup("#methods-table").query();
+    assertEquals(Method.values().length, methods.getRowCount(), "a head, all methods but auto");
     robot.press(KeyCode.F2).release(KeyCode.F2);
     assertFalse(robot.lookup("#reasons").query().isVisible());
   }

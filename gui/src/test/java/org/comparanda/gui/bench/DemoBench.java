@@ -26,7 +26,8 @@ import org.comparanda.tray.TrayBone;
 import org.comparanda.tray.TrayId;
 
 /** A bench on the simulated demo collection, with one more tray: a humerus not yet measured. */
-record DemoBench(Collection collection, BenchPlace place) implements AutoCloseable {
+record DemoBench(Collection collection, BenchPlace place, List<Runnable> waiting)
+    implements AutoCloseable {
   static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T10:00:00Z"), ZoneOffset.UTC);
   private static final TrayId FRESH = new TrayId("fresh");
 
@@ -74,7 +75,14 @@ record DemoBench(Collection collection, BenchPlace place) implements AutoCloseab
                 collection.keptAnswers()),
             new MapMemory(new HashMap<>()),
             new SlipsInMemory(new ArrayList<>()));
-    return new DemoBench(collection, place);
+    List<Runnable> waiting = new ArrayList<>();
+    return new DemoBench(collection, place.withIdle(waiting::add), waiting);
+  }
+
+  /** Does what may wait, as the program does when nobody types. */
+  void idle() {
+    List.copyOf(waiting).forEach(Runnable::run);
+    waiting.clear();
   }
 
   /** Numbers of the bones whose slips were asked for. */

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.Scene;
@@ -81,9 +82,11 @@ class ScreenPictures {
     Look look = new Look();
     look.themeProperty().set(theme);
     look.motionProperty().set(false);
+    List<Runnable> waiting = new ArrayList<>();
     Workplace place =
         new Workplace(
             Runnable::run,
+            waiting::add,
             Runnable::run,
             Locale.ENGLISH,
             DemoCollection.CLOCK,
@@ -103,6 +106,9 @@ class ScreenPictures {
     frame.applyCss();
     frame.layout();
     pose.take().accept(scene);
+    if (pose.state().equals("reasons")) {
+      List.copyOf(waiting).forEach(Runnable::run);
+    }
   }
 
   private static void missing(Pose pose) {
