@@ -28,6 +28,10 @@ record SecondOpinionsText(Terminal terminal) {
   }
 
   private static String row(MethodScore score) {
+    if (score.judgedNone()) {
+      return "  %-16s  could not be fitted: too few animals of some taxon"
+          .formatted(MethodWord.of(score.method()));
+    }
     Interval limits = score.hits().wilson(0.95);
     String right =
         String.format(

@@ -1,6 +1,7 @@
 package org.comparanda.suggestion;
 
 import org.comparanda.statistics.Proportion;
+import org.comparanda.statistics.discriminant.ShareScore;
 
 /**
  * How one method did in the outer folds, on animals that neither fitted nor tuned it.
@@ -12,4 +13,9 @@ import org.comparanda.statistics.Proportion;
  *     could not be judged counts as the floor
  * @param brier mean Σ(share − truth)²; an animal that could not be judged counts as 2, the worst
  */
-public record MethodScore(Method method, Proportion hits, double logScore, double brier) {}
+public record MethodScore(Method method, Proportion hits, double logScore, double brier) {
+  /** Whether the method could judge none of the animals: too few of some taxon, for instance. */
+  public boolean judgedNone() {
+    return hits.hits() == 0 && brier >= ShareScore.WORST_BRIER;
+  }
+}

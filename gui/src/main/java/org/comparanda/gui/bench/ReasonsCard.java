@@ -147,8 +147,12 @@ final class ReasonsCard extends StackPane {
       table.addRow(
           table.getRowCount(),
           line(words.get("method." + score.method()), List.of(), "small"),
-          line(rate(score.hits()), List.of(), "small"),
-          line(numbers.fixed(score.logScore(), 2), List.of(), "small"));
+          line(
+              score.judgedNone() ? words.get("why.method.unfit") : rate(score.hits()),
+              List.of(),
+              "small"),
+          line(
+              score.judgedNone() ? "" : numbers.fixed(score.logScore(), 2), List.of(), "small"));
     }
     content.getChildren().add(table);
     content
