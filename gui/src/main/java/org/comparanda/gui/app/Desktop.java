@@ -37,9 +37,9 @@ public final class Desktop extends Application {
     Words words = Words.of("app", locale);
     Mishaps mishaps = new Mishaps(words, Platform::runLater, Desktop::show);
     Thread.currentThread().setUncaughtExceptionHandler(mishaps);
-    ExecutorService background = background("work", Thread.NORM_PRIORITY, mishaps);
+    ExecutorService background = background("work", mishaps);
     work = background;
-    ExecutorService waiting = background("idle", Thread.MIN_PRIORITY, mishaps);
+    ExecutorService waiting = background("idle", mishaps);
     idle = waiting;
     // Not in here but after it, so that a collection that can't be opened reaches the one handler.
     Platform.runLater(() -> open(stage, words, locale, background, waiting));
@@ -139,13 +139,11 @@ public final class Desktop extends Application {
     return DataFolder.of(Launcher.systemProperties(), System.getenv());
   }
 
-  private static ExecutorService background(
-      String name, int priority, Thread.UncaughtExceptionHandler mishaps) {
+  private static ExecutorService background(String name, Thread.UncaughtExceptionHandler mishaps) {
     return Executors.newSingleThreadExecutor(
         task -> {
           Thread thread = new Thread(task, name);
           thread.setDaemon(true);
-          thread.setPriority(priority);
           thread.setUncaughtExceptionHandler(mishaps);
           return thread;
         });

@@ -48,24 +48,8 @@ public record BenchPlace(
   /** The same with another executor for what may wait. */
   BenchPlace withIdle(Executor other) {
     return new BenchPlace(
-        work,
-        other,
-        ui,
-        clock,
-        words,
-        numbers,
-        protocol,
-        outlines,
-        tree,
-        animals,
-        trays,
-        readings,
-        people,
-        drafts,
-        cards,
-        books,
-        memory,
-        slips);
+        work, other, ui, clock, words, numbers, protocol, outlines, tree, animals, trays, readings,
+        people, drafts, cards, books, memory, slips);
   }
 
   /** A place where nothing is done that may wait. */

@@ -151,8 +151,7 @@ final class ReasonsCard extends StackPane {
               score.judgedNone() ? words.get("why.method.unfit") : rate(score.hits()),
               List.of(),
               "small"),
-          line(
-              score.judgedNone() ? "" : numbers.fixed(score.logScore(), 2), List.of(), "small"));
+          line(score.judgedNone() ? "" : numbers.fixed(score.logScore(), 2), List.of(), "small"));
     }
     content.getChildren().add(table);
     content
