@@ -15,6 +15,15 @@ final class CannotDo extends RuntimeException {
     super(line);
   }
 
+  /** The value, where there is one. */
+  static <T> T orElse(Outcome<T> outcome) {
+    return outcome.fold(
+        value -> value,
+        none -> {
+          throw new CannotDo(none.reason() + " " + none.remedy());
+        });
+  }
+
   static CannotDo because(Outcome<?> outcome) {
     return new CannotDo(outcome.<String>fold(v -> "", n -> n.reason() + " " + n.remedy()));
   }

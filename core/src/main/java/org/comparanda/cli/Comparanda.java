@@ -79,7 +79,40 @@ public final class Comparanda {
             .addSubcommand(new TrayAdd(terminal))
             .addSubcommand(new TrayState(terminal))
             .addSubcommand(new TrayNumber(terminal))
-            .addSubcommand(new TrayCall(terminal)));
+            .addSubcommand(new TrayCall(terminal))
+            .addSubcommand(new TrayWithdraw(terminal))
+            .addSubcommand(new TrayElement(terminal))
+            .addSubcommand(new TrayHistory(terminal))
+            .addSubcommand(new TrayMove(terminal))
+            .addSubcommand(new TrayScrap(terminal))
+            .addSubcommand(new TrayPriority(terminal))
+            .addSubcommand(new TrayAssign(terminal))
+            .addSubcommand(new TrayHazards(terminal))
+            .addSubcommand(new TrayLot(terminal))
+            .addSubcommand(new TrayProgress(terminal))
+            .addSubcommand(new TrayStop(terminal))
+            .addSubcommand(new TrayOpen(terminal)));
+    line.addSubcommand(
+        new CommandLine(new SecondLookCommand())
+            .addSubcommand(new SecondLookList(terminal))
+            .addSubcommand(new SecondLookRecord(terminal))
+            .addSubcommand(new SecondLookResolve(terminal))
+            .addSubcommand(new SecondLookAgreement(terminal)));
+    line.addSubcommand(new SearchCommand(terminal));
+    line.addSubcommand(
+        new CommandLine(new RightsCommand())
+            .addSubcommand(new RightsList(terminal))
+            .addSubcommand(new RightsGive(terminal))
+            .addSubcommand(new RightsWithdraw(terminal)));
+    line.addSubcommand(
+        new CommandLine(new PeopleCommand())
+            .addSubcommand(new PeopleList(terminal))
+            .addSubcommand(new PeopleName(terminal))
+            .addSubcommand(new PeopleBlank(terminal)));
+    line.addSubcommand(
+        new CommandLine(new RulesCommand())
+            .addSubcommand(new RulesList(terminal))
+            .addSubcommand(new RulesSet(terminal)));
     line.addSubcommand(
         new CommandLine(new DayBookCommand())
             .addSubcommand(new DayBookVerify(terminal))

@@ -49,7 +49,7 @@ final class ExportArchive implements Callable<Integer> {
               ProgramName.current().program() + " " + ProgramName.current().version(),
               terminal.clock().instant(),
               head,
-              exported.openness(opened.people()),
+              bones.openness(),
               tables.protocol(),
               tables.taxa(),
               ExportedBones.names(opened.people()));

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.comparanda.dossier.HeldAnimals;
 import org.comparanda.dossier.HeldBack;
 import org.comparanda.exchange.csv.PhotoList;
 import org.comparanda.photo.Photo;
@@ -86,9 +87,9 @@ final class ExportPhotos implements Callable<Integer> {
     Set<PhotoSubject> subjects = new HashSet<>();
     bones.open().forEach(d -> subjects.add(PhotoSubject.of(d.bone().id())));
     Set<AnimalId> kept =
-        opened.animals().shelf().animals().stream()
-            .filter(a -> a.remarks().toLowerCase(Locale.ROOT).contains(HeldBack.RESTRICTED))
-            .map(a -> a.id())
+        opened.register().all().stream()
+            .filter(HeldAnimals::isRestricted)
+            .map(card -> card.animal().id())
             .collect(Collectors.toUnmodifiableSet());
     return opened.photos().all().stream()
         .filter(

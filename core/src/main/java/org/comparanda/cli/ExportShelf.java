@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.comparanda.dossier.HeldAnimals;
 import org.comparanda.exchange.shelf.ShelfTable;
-import org.comparanda.measurement.Person;
+import org.comparanda.house.Right;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
@@ -46,9 +46,7 @@ final class ExportShelf implements Callable<Integer> {
   @Option(
       names = "--restricted-opened-by",
       paramLabel = "PERSON",
-      description =
-          "Let restricted animals out, on this person's word. The person must be named in the"
-              + " collection.")
+      description = "Let restricted animals out, on this person's word, who needs that right.")
   private @Nullable String opener;
 
   /** How readings are laid out. */
@@ -93,6 +91,7 @@ final class ExportShelf implements Callable<Integer> {
             + Count.of(table.rows(), "row")
             + "; "
             + animals.sentence()
+            + (opener == null ? "" : "; restricted animals opened by " + opener)
             + "; Day Book "
             + head
             + ".");
@@ -109,18 +108,14 @@ final class ExportShelf implements Callable<Integer> {
     if (opener == null) {
       return HeldAnimals.Restricted.HELD_BACK;
     }
-    if (opened
-        .people()
-        .person(new PersonId(opener))
-        .map(Person::name)
-        .filter(name -> !name.isBlank())
-        .isEmpty()) {
-      throw new CannotDo(
-          "\""
-              + opener
-              + "\" is nobody named in this collection, so restricted animals stay held back."
-              + " Nothing was written. Give the id of a person who may open them.");
-    }
+    CannotDo.orElse(
+        opened
+            .grants()
+            .rights()
+            .asked(
+                new PersonId(opener),
+                Right.OPEN_RESTRICTED,
+                "restricted animals stay held back; nothing was written"));
     return HeldAnimals.Restricted.OPENED;
   }
 }

@@ -31,13 +31,12 @@ final class ExportTable implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     HeldBack bones;
+    String head;
     try (Collection opened = exported.open(terminal)) {
       bones = exported.bones(opened);
+      head = opened.dayBookHead();
       String csv =
-          BoneList.csv(
-              bones.open(),
-              exported.openness(opened.people()),
-              ExportedBones.names(opened.people()));
+          BoneList.csv(bones.open(), bones.openness(), ExportedBones.names(opened.people()));
       FinishedFile.write(out, bytes -> bytes.write(csv.getBytes(StandardCharsets.UTF_8)));
     }
     terminal.say(
@@ -47,6 +46,8 @@ final class ExportTable implements Callable<Integer> {
             + Count.of(bones.open().size(), "row")
             + "; "
             + bones.sentence()
+            + "; Day Book "
+            + head
             + ".");
     return Terminal.FINE;
   }

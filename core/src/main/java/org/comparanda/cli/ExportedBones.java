@@ -4,13 +4,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.comparanda.dossier.Dossier;
 import org.comparanda.dossier.HeldBack;
 import org.comparanda.dossier.Openness;
+import org.comparanda.house.Right;
+import org.comparanda.house.Rights;
 import org.comparanda.measurement.People;
 import org.comparanda.measurement.Person;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.storage.Collection;
+import org.comparanda.tray.Lot;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -29,9 +33,14 @@ final class ExportedBones {
   @Option(
       names = "--places-opened-by",
       paramLabel = "PERSON",
-      description =
-          "Let exact places out, on this person's word. The person must be named in the collection.")
+      description = "Let exact places out, on this person's word, who needs that right.")
   private @Nullable String opener;
+
+  @Option(
+      names = "--restricted-opened-by",
+      paramLabel = "PERSON",
+      description = "Let restricted bones out, on this person's word, who needs that right.")
+  private @Nullable String restrictedOpener;
 
   Collection open(Terminal terminal) {
     Collection opened = Collection.open(collection, terminal.clock());
@@ -51,23 +60,23 @@ final class ExportedBones {
               + (lots.isEmpty() ? "of this collection" : "of " + String.join(", ", lots))
               + ". Nothing was written.");
     }
-    return HeldBack.of(all, openness(opened.people()));
+    return HeldBack.of(all, openness(opened));
   }
 
-  Openness openness(People people) {
-    if (opener == null) {
-      return Openness.PLACES_HELD_BACK;
-    }
-    boolean named =
-        people.person(new PersonId(opener)).filter(p -> !p.name().isBlank()).isPresent();
-    if (!named) {
-      throw new CannotDo(
-          "\""
-              + opener
-              + "\" is nobody named in this collection, so exact places stay held back. Nothing was"
-              + " written. Give the id of a person who may open them, or leave the option out.");
-    }
-    return Openness.PLACES_OPENED;
+  /** What is opened, on whose word. Errors: {@link CannotDo} if the person has not the right. */
+  private Openness openness(Collection opened) {
+    Rights rights = opened.grants().rights();
+    return new Openness(
+        asked(rights, opener, Right.OPEN_PLACES, "exact places stay held back"),
+        asked(rights, restrictedOpener, Right.OPEN_RESTRICTED, "restricted bones stay held back"),
+        opened.lots().all().stream().collect(Collectors.toMap(Lot::id, Lot::places)));
+  }
+
+  private static Optional<PersonId> asked(
+      Rights rights, @Nullable String person, Right right, String otherwise) {
+    return Optional.ofNullable(person)
+        .map(PersonId::new)
+        .map(who -> CannotDo.orElse(rights.asked(who, right, otherwise + "; nothing was written")));
   }
 
   static Function<PersonId, String> names(People people) {

@@ -95,16 +95,16 @@ final class TrayAdd implements Callable<Integer> {
       everyNumberIsNew(opened, bones);
       Tray onto = tray(opened);
       Instant now = terminal.clock().instant();
-      int readings = 0;
-      for (BoneInHand bone : bones) {
-        opened.trays().save(bone(onto, bone));
-        readings += opened.readings().append(readings(bone, now)).size();
-      }
+      List<Reading> readings = bones.stream().flatMap(b -> readings(b, now).stream()).toList();
+      opened
+          .by(new PersonId(person))
+          .trays()
+          .put(onto, bones.stream().map(b -> bone(onto, b)).toList(), readings);
       terminal.say(
           "Put "
               + Count.of(bones.size(), "bone")
               + " with "
-              + Count.of(readings, "reading")
+              + Count.of(readings.size(), "reading")
               + " on "
               + onto.name()
               + ".");
@@ -134,17 +134,8 @@ final class TrayAdd implements Callable<Integer> {
     if (there.isPresent()) {
       return there.get();
     }
-    Tray made =
-        new Tray(
-            new TrayId(tray),
-            lot == null ? tray : lot,
-            tray,
-            age,
-            place,
-            hazards,
-            Tray.State.WAITING);
-    opened.trays().save(made);
-    return made;
+    return new Tray(
+        new TrayId(tray), lot == null ? tray : lot, tray, age, place, hazards, Tray.State.WAITING);
   }
 
   private TrayBone bone(Tray onto, BoneInHand bone) {

@@ -1,14 +1,29 @@
 package org.comparanda.cli;
 
-import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.comparanda.measurement.BoneId;
-import org.comparanda.measurement.PersonId;
+import org.comparanda.bone.BoneAge;
+import org.comparanda.dossier.Dossier;
+import org.comparanda.reference.AnimalId;
 import org.comparanda.storage.Collection;
+import org.comparanda.suggestion.Comparison;
+import org.comparanda.suggestion.ComparisonRules;
+import org.comparanda.suggestion.Suggestion;
+import org.comparanda.tables.ReferenceTables;
+import org.comparanda.tables.TraitTable;
+import org.comparanda.taxon.TaxonName;
+import org.comparanda.tray.Beside;
 import org.comparanda.tray.Call;
+import org.comparanda.tray.CallDesk;
+import org.comparanda.tray.Grounds;
+import org.comparanda.tray.TraitAnswer;
+import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
 import org.comparanda.tray.WrittenName;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -16,12 +31,16 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "call",
     description = {
-      "Record a person's call on a bone; earlier calls stay. NAME in open nomenclature: \"Ovis",
-      "aries\", \"Ovis cf. aries\", \"Ovis sp.\", \"Bovidae indet.\""
+      "Record a person's call on a bone; earlier calls stay. NAME at any rank, in open nomenclature:",
+      "\"Ovis aries\", \"Ovis cf. aries\", \"Ovis sp.\", \"Bovidae gen. et sp. indet.\". A measured bone",
+      "is compared, and a call against what the numbers say needs --why."
     },
     mixinStandardHelpOptions = true)
 final class TrayCall implements Callable<Integer> {
   private final Terminal terminal;
+
+  @Mixin private CollectionArgument collection = new CollectionArgument();
+  @Mixin private ByArgument by = new ByArgument();
 
   @Parameters(index = "0", paramLabel = "BONE", description = "Number of the bone.")
   private String bone = "";
@@ -29,25 +48,38 @@ final class TrayCall implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "NAME", description = "What it was called.")
   private String name = "";
 
-  @Option(names = "--by", required = true, paramLabel = "PERSON", description = "Who called it.")
-  private String person = "";
-
   @Option(
       names = "--basis",
       required = true,
       paramLabel = "TEXT",
-      description = "By eye, by measurement, compared with which animals.")
+      description = "What it rests on, in the person's words.")
   private String basis = "";
+
+  @Option(names = "--how", paramLabel = "HOW", description = "by_eye, by_measurement or by_both.")
+  private Grounds.How how = Grounds.How.NOT_SAID;
+
+  @Option(
+      names = "--compared-with",
+      split = ",",
+      paramLabel = "ANIMAL",
+      description = "Comparative animals that were laid beside it.")
+  private List<String> comparedWith = new ArrayList<>();
+
+  @Option(
+      names = "--trait",
+      split = ",",
+      paramLabel = "KEY=SEEN",
+      description = "What was seen of a trait of a look-alike pair: yes, no or cant_see.")
+  private List<String> traits = new ArrayList<>();
+
+  @Option(
+      names = "--why",
+      paramLabel = "TEXT",
+      description = "One line of why, where the call goes against the suggestion.")
+  private String why = "";
 
   @Option(names = "--saw-suggestion", description = "The person had seen the suggestion before.")
   private boolean sawSuggestion;
-
-  @Option(
-      names = "--collection",
-      required = true,
-      paramLabel = "FILE",
-      description = "The collection, ending in .comparanda.")
-  private Path collection = Path.of("");
 
   TrayCall(Terminal terminal) {
     this.terminal = terminal;
@@ -62,38 +94,61 @@ final class TrayCall implements Callable<Integer> {
                 none -> {
                   throw new CannotDo(none.reason() + " Nothing was recorded. " + none.remedy());
                 });
-    try (Collection opened = Collection.open(collection, terminal.clock())) {
-      TrayBone called =
-          opened
-              .trays()
-              .bone(new BoneId(bone))
-              .orElseThrow(
-                  () ->
-                      new CannotDo(
-                          "There is no bone \""
-                              + bone
-                              + "\" on a tray. Nothing was recorded. Check the number."));
-      if (called.standing() == TrayBone.Standing.STOPPED) {
-        throw new CannotDo(
-            bone
-                + " is set aside as possibly human. Nothing was recorded. Only the person responsible"
-                + " may open it again.");
-      }
+    ReferenceTables tables = ReferenceTables.shipped();
+    List<TraitAnswer> answers = traits.stream().map(TraitWord::read).toList();
+    TraitWord.everyKeyKnown(answers, TraitTable.shipped(tables.protocol(), tables.taxa()));
+    try (Collection opened = collection.open(terminal)) {
+      TrayBone called = TrayNamed.bone(opened, bone);
+      Call next =
+          new Call(
+                  0,
+                  called.id(),
+                  written.taxon(),
+                  written.qualifier(),
+                  by.person(),
+                  terminal.clock().instant(),
+                  basis,
+                  sawSuggestion)
+              .withGrounds(
+                  new Grounds(
+                      how,
+                      comparedWith.stream().map(AnimalId::new).toList(),
+                      why.strip(),
+                      answers,
+                      name.strip()));
+      Beside beside = beside(opened, tables, called, written.taxon());
       Call recorded =
-          opened
-              .trays()
-              .record(
-                  new Call(
-                      0,
-                      called.id(),
-                      written.taxon(),
-                      written.qualifier(),
-                      new PersonId(person),
-                      terminal.clock().instant(),
-                      basis,
-                      sawSuggestion));
+          CannotDo.orElse(new CallDesk(opened.trays(), tables.taxa()).record(next, beside));
       terminal.say("Recorded call " + recorded.id() + " on " + bone + ": " + name + ".");
     }
     return Terminal.FINE;
+  }
+
+  /** What the numbers say of a measured bone; nothing for one that may be human. */
+  static Beside beside(Collection opened, ReferenceTables tables, TrayBone bone, TaxonName called) {
+    Optional<Tray> tray =
+        opened.trays().all().stream().filter(t -> t.id().equals(bone.tray())).findFirst();
+    if (tray.isEmpty() || bone.standing() == TrayBone.Standing.STOPPED) {
+      return Beside.nothing();
+    }
+    Dossier dossier = new Dossier(tray.get(), bone, List.of(), opened.readings().of(bone.id()));
+    if (dossier.values().isEmpty()) {
+      return Beside.nothing();
+    }
+    BoneAge age = tray.get().age();
+    Suggestion suggestion =
+        Comparison.of(
+                opened.animals().shelf(),
+                tables.protocol(),
+                tables.taxa(),
+                ComparisonRules.withDefaults().withAge(age))
+            .suggest(dossier.inHand());
+    return new Beside(
+        suggestion.candidates(),
+        suggestion.drawer().stream().map(d -> d.taxon()).toList(),
+        suggestion.taxa().stream()
+            .filter(fit -> fit.taxon().equals(called))
+            .map(fit -> fit.typicality())
+            .findFirst());
   }
 }

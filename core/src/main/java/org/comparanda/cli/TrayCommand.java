@@ -5,7 +5,8 @@ import picocli.CommandLine.Command;
 /** Groups what is done with trays. */
 @Command(
     name = "tray",
-    description = "Lots and trays on their way through the room: list, add, state, call.",
+    description =
+        "Lots and trays on their way through the room, and what people say of their bones.",
     synopsisSubcommandLabel = "COMMAND",
     mixinStandardHelpOptions = true)
 final class TrayCommand {}

@@ -1,11 +1,12 @@
 package org.comparanda.cli;
 
-import java.nio.file.Path;
-import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.comparanda.measurement.PersonId;
 import org.comparanda.storage.Collection;
 import org.comparanda.tray.Tray;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -17,18 +18,16 @@ import picocli.CommandLine.Parameters;
 final class TrayState implements Callable<Integer> {
   private final Terminal terminal;
 
+  @Mixin private CollectionArgument collection = new CollectionArgument();
+
   @Parameters(index = "0", paramLabel = "TRAY", description = "Key of the tray.")
   private String id = "";
 
   @Parameters(index = "1", paramLabel = "STATE", description = "Where it stands.")
   private Tray.State state = Tray.State.WAITING;
 
-  @Option(
-      names = "--collection",
-      required = true,
-      paramLabel = "FILE",
-      description = "The collection, ending in .comparanda.")
-  private Path collection = Path.of("");
+  @Option(names = "--by", paramLabel = "PERSON", description = "Who says so.")
+  private @Nullable String person;
 
   TrayState(Terminal terminal) {
     this.terminal = terminal;
@@ -36,30 +35,14 @@ final class TrayState implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    try (Collection opened = Collection.open(collection, terminal.clock())) {
-      Tray tray =
-          opened.trays().all().stream()
-              .filter(t -> t.id().value().equals(id))
-              .findFirst()
-              .orElseThrow(
-                  () ->
-                      new CannotDo(
-                          "There is no tray \""
-                              + id
-                              + "\". Nothing was changed. Look at tray list."));
-      opened
-          .trays()
-          .save(
-              new Tray(
-                  tray.id(),
-                  tray.lot(),
-                  tray.name(),
-                  tray.age(),
-                  tray.provenance(),
-                  tray.hazards(),
-                  state));
-      terminal.say(
-          tray.name() + " is now " + state.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ".");
+    try (Collection opened = collection.open(terminal)) {
+      Tray moved = TrayNamed.tray(opened, id).withState(state);
+      Collection mine = person == null ? opened : opened.by(new PersonId(person));
+      mine.trays().save(moved);
+      terminal.say(moved.name() + " is now " + Words.of(state) + ".");
+      if (state == Tray.State.ON_THE_BENCH && !moved.hazards().isBlank()) {
+        terminal.note("Before the first bone: " + moved.hazards());
+      }
     }
     return Terminal.FINE;
   }

@@ -11,6 +11,7 @@ import org.comparanda.measurement.Reading;
 import org.comparanda.measurement.ReadingLog;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.tray.Call;
+import org.comparanda.tray.CallHistory;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
 import org.comparanda.tray.Trays;
@@ -20,7 +21,7 @@ import org.comparanda.tray.Trays;
  *
  * @param tray the tray it lies on
  * @param bone what it is
- * @param calls all calls, oldest first
+ * @param calls all rows of calls, oldest first
  * @param log all rows of readings, withdrawn ones included, in the order they were taken
  */
 public record Dossier(Tray tray, TrayBone bone, List<Call> calls, List<Reading> log) {
@@ -46,9 +47,9 @@ public record Dossier(Tray tray, TrayBone bone, List<Call> calls, List<Reading> 
         .toList();
   }
 
-  /** The call that holds now. */
+  /** The call that holds now: not taken back, and no second look that was not resolved so. */
   public Optional<Call> latestCall() {
-    return calls.isEmpty() ? Optional.empty() : Optional.of(calls.get(calls.size() - 1));
+    return new CallHistory(calls).holding();
   }
 
   /** The readings that count: neither withdrawn nor replaced, with a length. */

@@ -15,6 +15,9 @@ import org.comparanda.register.Restriction;
  * @param offTheShelf those that were retired or merged; their record stays in the collection
  */
 public record HeldAnimals(List<AnimalCard> open, long restricted, long offTheShelf) {
+  /** An animal whose remarks hold this word stays in the house. */
+  private static final String RESTRICTED = "restricted";
+
   public HeldAnimals {
     open = List.copyOf(open);
   }
@@ -34,9 +37,10 @@ public record HeldAnimals(List<AnimalCard> open, long restricted, long offTheShe
         all.stream().filter(onShelf.negate()).count());
   }
 
-  private static boolean isRestricted(AnimalCard card) {
+  /** Whether this animal stays in the house unless a person with that right opens it. */
+  public static boolean isRestricted(AnimalCard card) {
     return card.restriction().export() == Restriction.Export.FORBIDDEN
-        || card.animal().remarks().toLowerCase(Locale.ROOT).contains(HeldBack.RESTRICTED);
+        || card.animal().remarks().toLowerCase(Locale.ROOT).contains(RESTRICTED);
   }
 
   /** What was held back, in words. */

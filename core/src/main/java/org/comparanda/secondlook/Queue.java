@@ -3,6 +3,7 @@ package org.comparanda.secondlook;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.comparanda.taxon.TaxonName;
 
@@ -37,17 +38,33 @@ public record Queue(int everyNth, double lowTypicality) {
     int position = 0;
     for (FirstLook look : inOrder) {
       position++;
-      boolean first = seen.add(look.call().taxon());
-      if (position % everyNth == 0) {
-        queue.add(new Queued(look.call().bone(), Queued.Why.EVERY_NTH));
-      } else if (look.suggested().filter(s -> !s.equals(look.call().taxon())).isPresent()) {
-        queue.add(new Queued(look.call().bone(), Queued.Why.CALL_AGAINST_SUGGESTION));
-      } else if (first) {
-        queue.add(new Queued(look.call().bone(), Queued.Why.FIRST_OF_ITS_KIND));
-      } else if (look.typicality().filter(t -> t < lowTypicality).isPresent()) {
-        queue.add(new Queued(look.call().bone(), Queued.Why.LOW_TYPICALITY));
-      }
+      why(position, look, seen).ifPresent(why -> queue.add(new Queued(look.call().bone(), why)));
+      seen.add(look.call().taxon());
     }
     return queue;
+  }
+
+  /**
+   * Why a bone is looked at again; empty when it is not.
+   *
+   * @param position of its first call among all first calls, from 1
+   * @param seen taxa that were called before
+   */
+  public Optional<Queued.Why> why(int position, FirstLook look, Set<TaxonName> seen) {
+    if (position % everyNth == 0) {
+      return Optional.of(Queued.Why.EVERY_NTH);
+    }
+    if (look.suggested().filter(s -> !s.equals(look.call().taxon())).isPresent()) {
+      return Optional.of(Queued.Why.CALL_AGAINST_SUGGESTION);
+    }
+    if (!seen.contains(look.call().taxon())) {
+      return Optional.of(Queued.Why.FIRST_OF_ITS_KIND);
+    }
+    return look.typicality().filter(t -> t < lowTypicality).map(t -> Queued.Why.LOW_TYPICALITY);
+  }
+
+  /** The rule in words, as it is kept with every draw. */
+  public String inWords() {
+    return "every " + everyNth + ". first call; typicality below " + lowTypicality;
   }
 }

@@ -148,9 +148,9 @@ public final class BoneReport {
     for (Call call : bone.calls()) {
       table.row(
           List.of(
-              BoneText.name(call),
+              BoneText.nameAndKind(call),
               words.by(call),
-              call.basis(),
+              call.basisInWords(),
               call.sawSuggestion() ? "yes" : "no"));
     }
     if (bone.calls().isEmpty()) {

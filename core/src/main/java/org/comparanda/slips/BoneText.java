@@ -6,7 +6,6 @@ import org.comparanda.bone.Element;
 import org.comparanda.bone.Side;
 import org.comparanda.dossier.Dossier;
 import org.comparanda.tray.Call;
-import org.comparanda.tray.Qualifier;
 
 /** A bone and its call in words, as labels have them. */
 record BoneText(SlipFacts facts) {
@@ -31,21 +30,12 @@ record BoneText(SlipFacts facts) {
   }
 
   static String name(Call call) {
-    String taxon = call.taxon().value();
-    Qualifier qualifier = call.qualifier();
-    return switch (qualifier) {
-      case NONE -> taxon;
-      case CF, AFF -> beforeEpithet(taxon, qualifier.sign());
-      case SP, INDET -> taxon + " " + qualifier.sign();
-      case UNCERTAIN -> qualifier.sign() + taxon;
-    };
+    return call.written();
   }
 
-  private static String beforeEpithet(String taxon, String sign) {
-    int blank = taxon.indexOf(' ');
-    return blank < 0
-        ? sign + " " + taxon
-        : taxon.substring(0, blank) + " " + sign + taxon.substring(blank);
+  /** The name, with what the row is where it is no ordinary call. */
+  static String nameAndKind(Call call) {
+    return call.kind() == Call.Kind.CALL ? name(call) : name(call) + " (" + word(call.kind()) + ")";
   }
 
   /** Who made the call and on which day. */

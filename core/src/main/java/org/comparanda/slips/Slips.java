@@ -60,7 +60,7 @@ public final class Slips {
     float in = x + 2;
     sheet.fitted(in, at, text, points * 1.35f, Letters.BOLD, Ink.BLACK, bone.bone().id().value());
     at += step * 1.15f;
-    Letters naming = bone.calls().isEmpty() ? Letters.PLAIN : Letters.ITALIC;
+    Letters naming = bone.latestCall().isEmpty() ? Letters.PLAIN : Letters.ITALIC;
     sheet.fitted(in, at, text, points * 1.1f, naming, Ink.BLACK, words.name(bone.latestCall()));
     at += step;
     sheet.fitted(in, at, text, points, Letters.PLAIN, Ink.BLACK, words.bone(bone));
@@ -136,7 +136,7 @@ public final class Slips {
             "Found: " + (tray.provenance().isBlank() ? "not recorded" : tray.provenance()));
     sheet.text(x, at + 1, 10, Letters.PLAIN, Ink.BLACK, "Age: " + BoneText.word(tray.age()));
     sheet.text(x, at + 7, 10, Letters.PLAIN, Ink.BLACK, "State: " + BoneText.word(tray.state()));
-    long called = bones.stream().filter(b -> !b.calls().isEmpty()).count();
+    long called = bones.stream().filter(b -> b.latestCall().isPresent()).count();
     long stopped =
         bones.stream().filter(b -> b.bone().standing() == TrayBone.Standing.STOPPED).count();
     sheet.text(
@@ -241,9 +241,9 @@ public final class Slips {
               List.of(
                   bone.bone().id().value(),
                   words.bone(bone),
-                  BoneText.name(call),
+                  BoneText.nameAndKind(call),
                   words.by(call),
-                  call.basis(),
+                  call.basisInWords(),
                   call.sawSuggestion() ? "yes" : "no"));
         }
       }

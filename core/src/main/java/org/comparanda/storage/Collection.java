@@ -15,6 +15,8 @@ import org.comparanda.capture.Drafts;
 import org.comparanda.check.AcceptedFindings;
 import org.comparanda.daybook.DayBook;
 import org.comparanda.daybook.Verdict;
+import org.comparanda.house.Grants;
+import org.comparanda.house.HouseRules;
 import org.comparanda.measurement.People;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.measurement.ReadingLog;
@@ -25,11 +27,16 @@ import org.comparanda.reference.ImportedTables;
 import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.reference.TableMappings;
 import org.comparanda.register.Register;
+import org.comparanda.secondlook.Draws;
 import org.comparanda.tray.Associations;
 import org.comparanda.tray.KeptAnswers;
 import org.comparanda.tray.Keying;
+import org.comparanda.tray.Lots;
 import org.comparanda.tray.Numbering;
 import org.comparanda.tray.Refits;
+import org.comparanda.tray.Scraps;
+import org.comparanda.tray.Search;
+import org.comparanda.tray.Stops;
 import org.comparanda.tray.Trays;
 
 /**
@@ -178,6 +185,41 @@ public final class Collection implements AutoCloseable {
   /** What the numbers said of bones, kept to be reckoned again. */
   public KeptAnswers keptAnswers() {
     return new SqlKeptAnswers(database);
+  }
+
+  /** Lots and how sensitive their places are. */
+  public Lots lots() {
+    return new SqlLots(database, dayBook);
+  }
+
+  /** Pieces that nobody will name. */
+  public Scraps scraps() {
+    return new SqlScraps(database, dayBook);
+  }
+
+  /** Bones set aside as possibly human. */
+  public Stops stops() {
+    return new SqlStops(database, dayBook);
+  }
+
+  /** Who may do what. */
+  public Grants grants() {
+    return new SqlGrants(database, dayBook);
+  }
+
+  /** Rules of the house. */
+  public HouseRules houseRules() {
+    return new SqlHouseRules(database, dayBook);
+  }
+
+  /** What the Second Look decided. */
+  public Draws draws() {
+    return new SqlDraws(database, dayBook);
+  }
+
+  /** Everything in one field. */
+  public Search search() {
+    return new SqlSearch(database);
   }
 
   /** Names of those who measure and call. */

@@ -57,7 +57,7 @@ record SqlNumbering(Database database, DayBookRows dayBook, Clock clock) impleme
               .bind("bone", made.id().value())
               .execute();
           dayBook.wrote(h, Kept.NUMBER, made.id().value(), "");
-          SqlTrays.save(h, dayBook, made);
+          TrayRows.save(h, dayBook, made);
           return made;
         });
   }

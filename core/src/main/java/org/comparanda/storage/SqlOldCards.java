@@ -16,6 +16,7 @@ import org.comparanda.oldcards.CardDecision;
 import org.comparanda.oldcards.CardOnFile;
 import org.comparanda.oldcards.OldCard;
 import org.comparanda.oldcards.OldCards;
+import org.comparanda.tray.Beside;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 
@@ -101,11 +102,11 @@ record SqlOldCards(Database database, DayBookRows dayBook) implements OldCards {
             .mapTo(Integer.class)
             .one()
         == 0) {
-      SqlTrays.save(h, dayBook, accepted.tray());
+      TrayRows.save(h, dayBook, accepted.tray());
     }
-    accepted.bones().forEach(bone -> SqlTrays.save(h, dayBook, bone));
+    accepted.bones().forEach(bone -> TrayRows.save(h, dayBook, bone));
     accepted.readings().forEach(reading -> SqlReadingLog.append(h, dayBook, reading));
-    accepted.calls().forEach(call -> SqlTrays.record(h, dayBook, call));
+    accepted.calls().forEach(call -> CallRows.append(h, dayBook, call, Beside.nothing()));
     write(h, accepted.decision());
   }
 

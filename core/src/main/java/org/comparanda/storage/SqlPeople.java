@@ -57,4 +57,15 @@ record SqlPeople(Database database, DayBookRows dayBook) implements People {
       dayBook.wrote(handle, Kept.PERSON, id.value(), "no name");
     }
   }
+
+  /** Whether the person stands here with a name. */
+  static boolean named(Handle handle, PersonId id) {
+    return handle
+        .createQuery("select name from person where id = :id")
+        .bind("id", id.value())
+        .mapTo(String.class)
+        .findOne()
+        .filter(name -> !name.isBlank())
+        .isPresent();
+  }
 }

@@ -6,14 +6,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.comparanda.tray.Call;
+import org.comparanda.tray.CallHistory;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
 import org.comparanda.tray.Trays;
 
 /**
- * The bones of some lots as tallies take them: each by its latest call, cf., aff. and ? counted as
- * the taxon they stand with. Practice bones, bones set aside as possibly human and bones without a
- * call are not counted.
+ * The bones of some lots as tallies take them: each by the call that holds, cf., aff. and ? counted
+ * as the taxon they stand with. Practice bones, bones set aside as possibly human and bones without
+ * a call are not counted.
  *
  * @param rows one per bone, its place being the tray's provenance as recorded
  * @param notCalled bones without a call
@@ -40,11 +41,11 @@ public record CalledBones(List<TallyRow> rows, int notCalled, Optional<String> r
         if (bone.standing() == TrayBone.Standing.STOPPED || bone.animal().isPresent()) {
           continue;
         }
-        List<Call> calls = trays.callsOn(bone.id());
-        if (calls.isEmpty()) {
+        Optional<Call> holding = new CallHistory(trays.callsOn(bone.id())).holding();
+        if (holding.isEmpty()) {
           notCalled++;
         } else {
-          rows.add(row(tray, bone, calls.get(calls.size() - 1)));
+          rows.add(row(tray, bone, holding.get()));
         }
       }
     }
@@ -53,7 +54,7 @@ public record CalledBones(List<TallyRow> rows, int notCalled, Optional<String> r
 
   /** How many bones are counted and how many not. */
   public String sentence() {
-    return "Counted by the latest call: "
+    return "Counted by the call that holds: "
         + rows.size()
         + " bones; without a call and not counted: "
         + notCalled

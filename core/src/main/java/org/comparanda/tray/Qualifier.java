@@ -7,6 +7,7 @@ public enum Qualifier {
   AFF("aff."),
   SP("sp."),
   INDET("indet."),
+  GEN_ET_SP_INDET("gen. et sp. indet."),
   UNCERTAIN("?");
 
   private final String sign;

@@ -13,6 +13,7 @@ import org.comparanda.reference.AnimalId;
  *
  * @param animal set for a practice bone that belongs to an animal on the shelf
  * @param standing whether it may be measured
+ * @param keeping where it goes next and whether it may leave the house
  */
 public record TrayBone(
     BoneId id,
@@ -23,25 +24,60 @@ public record TrayBone(
     Portion portion,
     BoneState state,
     Standing standing,
-    String remarks) {
+    String remarks,
+    Keeping keeping) {
+  /** Whether a bone may be measured, or was set aside as possibly human. */
+  public enum Standing {
+    OPEN,
+    STOPPED
+  }
+
+  /** A bone without a place to go to, which may leave the house. */
+  public TrayBone(
+      BoneId id,
+      TrayId tray,
+      Optional<AnimalId> animal,
+      ElementKey element,
+      Side side,
+      Portion portion,
+      BoneState state,
+      Standing standing,
+      String remarks) {
+    this(id, tray, animal, element, side, portion, state, standing, remarks, Keeping.ordinary());
+  }
+
+  public TrayBone withTray(TrayId next) {
+    return new TrayBone(
+        id, next, animal, element, side, portion, state, standing, remarks, keeping);
+  }
+
+  public TrayBone withKeeping(Keeping next) {
+    return new TrayBone(id, tray, animal, element, side, portion, state, standing, remarks, next);
+  }
+
+  public TrayBone withRemarks(String next) {
+    return new TrayBone(id, tray, animal, element, side, portion, state, standing, next, keeping);
+  }
+
   /** The same bone in another state. */
   public TrayBone withState(BoneState other) {
-    return new TrayBone(id, tray, animal, element, side, portion, other, standing, remarks);
+    return new TrayBone(
+        id, tray, animal, element, side, portion, other, standing, remarks, keeping);
   }
 
   /** The same bone, of which more or less is in hand. */
   public TrayBone withPortion(Portion other) {
-    return new TrayBone(id, tray, animal, element, side, other, state, standing, remarks);
+    return new TrayBone(id, tray, animal, element, side, other, state, standing, remarks, keeping);
   }
 
   /** The same bone, taken for another element. */
   public TrayBone withElement(ElementKey other) {
-    return new TrayBone(id, tray, animal, other, side, portion, state, standing, remarks);
+    return new TrayBone(id, tray, animal, other, side, portion, state, standing, remarks, keeping);
   }
 
   /** The same bone, which may be measured, or no longer. */
   public TrayBone withStanding(Standing other) {
-    return new TrayBone(id, tray, animal, element, side, portion, state, other, remarks);
+    return new TrayBone(id, tray, animal, element, side, portion, state, other, remarks, keeping);
   }
 
   /** A bone of which nothing is recorded but what and where it is. */
@@ -57,11 +93,5 @@ public record TrayBone(
         BoneState.notRecorded(),
         Standing.OPEN,
         "");
-  }
-
-  /** Whether a bone may be measured, or was set aside as possibly human. */
-  public enum Standing {
-    OPEN,
-    STOPPED
   }
 }

@@ -15,6 +15,7 @@ public record WrittenName(TaxonName taxon, Qualifier qualifier) {
   public static Outcome<WrittenName> read(String text) {
     List<String> name = new ArrayList<>();
     List<Qualifier> qualifiers = new ArrayList<>();
+    boolean genus = false;
     for (String word : List.of(text.replace("?", " ? ").strip().split("\\s+", -1))) {
       switch (word.toLowerCase(Locale.ROOT).replace(".", "")) {
         case "cf" -> qualifiers.add(Qualifier.CF);
@@ -22,12 +23,16 @@ public record WrittenName(TaxonName taxon, Qualifier qualifier) {
         case "sp", "spp" -> qualifiers.add(Qualifier.SP);
         case "indet" -> qualifiers.add(Qualifier.INDET);
         case "?" -> qualifiers.add(Qualifier.UNCERTAIN);
-        case "gen", "et", "" -> {}
+        case "gen" -> genus = true;
+        case "et", "" -> {}
         default -> name.add(word);
       }
     }
     if (qualifiers.contains(Qualifier.INDET)) {
-      qualifiers.remove(Qualifier.SP); // gen. et sp. indet.
+      boolean species = qualifiers.remove(Qualifier.SP);
+      if (genus && species) {
+        qualifiers.replaceAll(q -> q == Qualifier.INDET ? Qualifier.GEN_ET_SP_INDET : q);
+      }
     }
     if (name.isEmpty() || qualifiers.size() > 1) {
       return Outcome.none(
@@ -38,5 +43,20 @@ public record WrittenName(TaxonName taxon, Qualifier qualifier) {
         new WrittenName(
             new TaxonName(String.join(" ", name)),
             qualifiers.isEmpty() ? Qualifier.NONE : qualifiers.get(0)));
+  }
+
+  /** The name with its sign where open nomenclature puts it: "Ovis cf. aries", "Bovidae indet." */
+  public String text() {
+    String name = taxon.value();
+    int blank = name.indexOf(' ');
+    return switch (qualifier) {
+      case NONE -> name;
+      case CF, AFF ->
+          blank < 0
+              ? qualifier.sign() + " " + name
+              : name.substring(0, blank) + " " + qualifier.sign() + name.substring(blank);
+      case SP, INDET, GEN_ET_SP_INDET -> name + " " + qualifier.sign();
+      case UNCERTAIN -> qualifier.sign() + name;
+    };
   }
 }

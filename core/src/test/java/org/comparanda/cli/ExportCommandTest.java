@@ -20,6 +20,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.comparanda.storage.Collection;
+import org.comparanda.tray.Keeping;
 import org.comparanda.tray.Qualifier;
 import org.comparanda.tray.TrayBone;
 import org.junit.jupiter.api.BeforeEach;
@@ -51,7 +52,11 @@ class ExportCommandTest {
       opened.trays().save(Room.tray("pit", "Pit lot", "Field 7, exact spot, simulated"));
       opened.trays().save(Room.bone("P-1", "pit", TrayBone.Standing.OPEN, "one,\ntwo"));
       opened.trays().save(Room.bone("P-2", "pit", TrayBone.Standing.STOPPED, ""));
-      opened.trays().save(Room.bone("P-3", "pit", TrayBone.Standing.OPEN, "Restricted: permit"));
+      opened
+          .trays()
+          .save(
+              Room.bone("P-3", "pit", TrayBone.Standing.OPEN, "see permit")
+                  .withKeeping(new Keeping("", Keeping.Access.RESTRICTED)));
     }
   }
 
@@ -249,14 +254,52 @@ class ExportCommandTest {
     }
   }
 
+  private void rights(String... words) {
+    List<Object> all = new ArrayList<>(List.of("rights", "give"));
+    all.addAll(List.of(words));
+    all.addAll(List.of("--by", "demo", "--collection", room));
+    assertEquals(0, Typed.command(all.toArray()).code());
+  }
+
   @Test
-  void placesGoOutOnlyOnTheWordOfANamedPerson() throws IOException {
+  void placesGoOutOnlyOnTheWordOfAPersonWithThatRight() throws IOException {
     Path out = folder.resolve("out.zip");
     assertEquals(2, archive(out, "--places-opened-by", "nobody").code());
+    Typed refused = archive(out, "--places-opened-by", "demo");
+    assertEquals(2, refused.code());
+    assertTrue(refused.err().contains("has not the right open_places"), refused.err());
     assertFalse(Files.exists(out));
-    assertEquals(0, archive(out, "--places-opened-by", "demo").code());
+    rights("demo", "keeper");
+    rights("demo", "open_places");
+    Typed opened = archive(out, "--places-opened-by", "demo");
+    assertEquals(0, opened.code());
+    assertTrue(opened.out().contains("exact places opened by demo"), opened.out());
     try (ZipFile zip = new ZipFile(out.toFile())) {
       assertTrue(Described.text(zip, "occurrence.csv").contains("Field 7"));
+      assertTrue(
+          xml(zip, "eml.xml")
+              .getDocumentElement()
+              .getTextContent()
+              .contains("exact places opened by demo"));
+    }
+  }
+
+  @Test
+  void lotThatNeverOpensItsPlacesKeepsThemFromEveryone() throws IOException {
+    rights("demo", "keeper");
+    rights("demo", "open_places");
+    rights("demo", "open_restricted");
+    assertEquals(
+        0,
+        Typed.command("tray", "lot", "Pit lot", "never_out", "--by", "demo", "--collection", room)
+            .code());
+    Path out = folder.resolve("out.zip");
+    Typed typed = archive(out, "--places-opened-by", "demo", "--restricted-opened-by", "demo");
+    assertEquals(0, typed.code(), typed.err());
+    assertTrue(typed.out().contains("the exact place of 2 bones, 1 bones set aside"), typed.out());
+    try (ZipFile zip = new ZipFile(out.toFile())) {
+      assertFalse(Described.text(zip, "occurrence.csv").contains("Field 7"));
+      assertTrue(Described.text(zip, "occurrence.csv").contains("P-3"));
     }
   }
 

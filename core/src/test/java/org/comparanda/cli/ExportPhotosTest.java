@@ -17,6 +17,7 @@ import org.comparanda.measurement.BoneId;
 import org.comparanda.photo.Photo;
 import org.comparanda.photo.PhotoSubject;
 import org.comparanda.storage.Collection;
+import org.comparanda.tray.Keeping;
 import org.comparanda.tray.TrayBone;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -38,7 +39,11 @@ class ExportPhotosTest {
     try (Collection opened = Collection.create(room, Typed.CLOCK)) {
       opened.trays().save(Room.tray("pit", "Pit lot", "Field 7, invented"));
       opened.trays().save(Room.bone("P-1", "pit", TrayBone.Standing.OPEN, ""));
-      opened.trays().save(Room.bone("P-2", "pit", TrayBone.Standing.OPEN, "Restricted: permit"));
+      opened
+          .trays()
+          .save(
+              Room.bone("P-2", "pit", TrayBone.Standing.OPEN, "")
+                  .withKeeping(new Keeping("", Keeping.Access.RESTRICTED)));
       for (String bone : List.of("P-1", "P-2")) {
         opened
             .photos()

@@ -116,6 +116,10 @@ class TrayCommandTest {
                 "p1",
                 "--basis",
                 "by measurement",
+                "--how",
+                "by_both",
+                "--why",
+                "the drawer of that taxon lay beside it",
                 "--saw-suggestion",
                 "--collection",
                 room));

@@ -16,7 +16,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SchemaTest {
   @ParameterizedTest
   @ValueSource(
-      strings = {"skeleton-groups", "elements", "measurements", "outlines", "taxa", "equations"})
+      strings = {
+        "traits",
+        "skeleton-groups",
+        "elements",
+        "measurements",
+        "outlines",
+        "taxa",
+        "equations"
+      })
   void everyRowHasTheFieldsOfItsSchema(String table) throws IOException {
     JsonNode schema = read(table + ".schema.json");
     JsonNode file = read(table + ".json");

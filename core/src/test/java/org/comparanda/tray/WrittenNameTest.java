@@ -16,7 +16,8 @@ class WrittenNameTest {
     "Ovis aff. aries, Ovis aries, AFF",
     "Ovis sp., Ovis, SP",
     "Bovidae indet., Bovidae, INDET",
-    "Bovidae gen. et sp. indet., Bovidae, INDET",
+    "Bovidae gen. et sp. indet., Bovidae, GEN_ET_SP_INDET",
+    "Ovis indet., Ovis, INDET",
     "?Ovis aries, Ovis aries, UNCERTAIN",
     "Ovis aries?, Ovis aries, UNCERTAIN"
   })

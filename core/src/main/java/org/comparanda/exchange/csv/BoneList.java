@@ -15,9 +15,8 @@ import org.comparanda.dossier.Openness;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.tray.Call;
-import org.comparanda.tray.Tray;
 
-/** Bones as a table, one a row: what each is, its latest call, its values in mm. */
+/** Bones as a table, one a row: what each is, the call that holds, its values in mm. */
 public final class BoneList {
   private static final List<String> HEADER =
       List.of(
@@ -67,7 +66,7 @@ public final class BoneList {
                 d.bone().id().value(),
                 d.tray().lot(),
                 d.tray().name(),
-                place(d.tray(), openness),
+                place(d, openness),
                 d.bone().element().value(),
                 word(d.bone().side()),
                 word(d.bone().portion()),
@@ -86,11 +85,9 @@ public final class BoneList {
     return row;
   }
 
-  private static String place(Tray tray, Openness openness) {
-    if (openness == Openness.PLACES_OPENED) {
-      return tray.provenance();
-    }
-    return tray.provenance().isBlank() ? "" : "held back";
+  private static String place(Dossier bone, Openness openness) {
+    String place = bone.tray().provenance();
+    return openness.placeGoesOut(bone) || place.isBlank() ? place : "held back";
   }
 
   /** A word of ours as the tables write it. */

@@ -14,7 +14,7 @@ import org.comparanda.taxon.TaxonTree;
  * @param program name and version of this program
  * @param at when it is written
  * @param dayBookHead head hash of the Day Book, which fixes all that the archive was made from
- * @param openness whether exact places are in it
+ * @param openness what was opened, and by whom
  * @param name the name of a person as it may be printed
  */
 public record ArchiveFacts(

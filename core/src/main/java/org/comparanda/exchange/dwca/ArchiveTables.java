@@ -9,12 +9,12 @@ import java.util.function.Function;
 import org.comparanda.bone.BoneAge;
 import org.comparanda.bone.Element;
 import org.comparanda.dossier.Dossier;
-import org.comparanda.dossier.Openness;
 import org.comparanda.exchange.dwca.DataFile.Column;
 import org.comparanda.measurement.Length;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.Reading;
 import org.comparanda.tray.Call;
+import org.comparanda.tray.CallHistory;
 
 /** The three tables: bones (core), all calls on them, facts and readings. */
 final class ArchiveTables {
@@ -59,12 +59,13 @@ final class ArchiveTables {
             column("individualCount", d -> "1"),
             column("scientificName", d -> ofCall(d, c -> BareName.of(c).name())),
             column("identificationQualifier", d -> ofCall(d, c -> BareName.of(c).qualifier())),
+            column("verbatimIdentification", d -> ofCall(d, Call::written)),
             column("taxonRank", d -> ofCall(d, this::rank)),
             column("identifiedBy", d -> ofCall(d, c -> facts.name().apply(c.person()))),
             column("dateIdentified", d -> ofCall(d, c -> c.at().toString())),
             column(
                 "identificationRemarks",
-                d -> d.calls().isEmpty() ? "no call yet" : ofCall(d, ArchiveTables::remarks)),
+                d -> d.latestCall().map(ArchiveTables::remarks).orElse("no call yet")),
             column("disposition", d -> word(d.tray().state())),
             column("locality", this::place),
             column("occurrenceRemarks", this::boneInWords),
@@ -74,7 +75,11 @@ final class ArchiveTables {
 
   DataFile<?> identifications() {
     List<Called> calls = new ArrayList<>();
-    bones.forEach(bone -> bone.calls().forEach(call -> calls.add(new Called(bone, call))));
+    for (Dossier bone : bones) {
+      bone.calls().stream()
+          .filter(call -> call.kind() != Call.Kind.WITHDRAWAL)
+          .forEach(call -> calls.add(new Called(bone, call)));
+    }
     return new DataFile<>(
         "identification.csv",
         DWC + "Identification",
@@ -83,10 +88,11 @@ final class ArchiveTables {
             column("identificationID", c -> "call-" + c.call().id()),
             column("scientificName", c -> BareName.of(c.call()).name()),
             column("identificationQualifier", c -> BareName.of(c.call()).qualifier()),
+            column("verbatimIdentification", c -> c.call().written()),
             column("taxonRank", c -> rank(c.call())),
             column("identifiedBy", c -> facts.name().apply(c.call().person())),
             column("dateIdentified", c -> c.call().at().toString()),
-            column("identificationRemarks", c -> remarks(c.call()))),
+            column("identificationRemarks", ArchiveTables::history)),
         calls);
   }
 
@@ -132,11 +138,22 @@ final class ArchiveTables {
   }
 
   private static String remarks(Call call) {
-    return call.basis()
-        + (call.basis().isBlank() ? "" : "; ")
+    return call.basisInWords()
+        + (call.basisInWords().isBlank() ? "" : "; ")
         + (call.sawSuggestion()
             ? "a suggestion of the program was seen before"
             : "no suggestion was seen before");
+  }
+
+  private static String history(Called called) {
+    Call call = called.call();
+    String taken =
+        new CallHistory(called.bone().calls()).standing().contains(call) ? "" : "taken back; ";
+    String kind =
+        call.kind() == Call.Kind.CALL
+            ? ""
+            : word(call.kind()) + call.answers().map(id -> " on call-" + id).orElse("") + "; ";
+    return taken + kind + remarks(call);
   }
 
   private static String basisOfRecord(BoneAge age) {
@@ -148,11 +165,11 @@ final class ArchiveTables {
   }
 
   private String place(Dossier bone) {
-    return facts.openness() == Openness.PLACES_OPENED ? bone.tray().provenance() : "";
+    return facts.openness().placeGoesOut(bone) ? bone.tray().provenance() : "";
   }
 
   private String withheld(Dossier bone) {
-    return facts.openness() == Openness.PLACES_HELD_BACK && !bone.tray().provenance().isBlank()
+    return !facts.openness().placeGoesOut(bone) && !bone.tray().provenance().isBlank()
         ? "The recorded place is held back; ask the collection."
         : "";
   }

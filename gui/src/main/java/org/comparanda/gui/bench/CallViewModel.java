@@ -157,9 +157,7 @@ public final class CallViewModel {
   }
 
   private String said(Call call) {
-    return place
-        .words()
-        .get("call.recorded", Written.name(call.taxon(), call.qualifier()), who(call.person()));
+    return place.words().get("call.recorded", call.written(), who(call.person()));
   }
 
   private String who(PersonId id) {

@@ -1,0 +1,63 @@
+package org.comparanda.tables;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.comparanda.bone.ElementKey;
+import org.comparanda.measurement.Protocol;
+import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
+import org.comparanda.tray.Trait;
+
+/** Reads the traits of look-alike pairs. */
+public final class TraitTable {
+  private static final int MOST_A_PAIR = 3;
+
+  private TraitTable() {}
+
+  /** The traits packed with the program. Errors: {@link BrokenTable}. */
+  public static List<Trait> shipped(Protocol protocol, TaxonTree taxa) {
+    return read(TableFile.shipped("traits.json"), protocol, taxa);
+  }
+
+  /** Errors: {@link BrokenTable} naming file, row and field. */
+  static List<Trait> read(TableFile file, Protocol protocol, TaxonTree taxa) {
+    List<TableRow> rows = file.rows("traits");
+    ProtocolTables.requireOnce(rows, "key");
+    List<Trait> traits = new ArrayList<>();
+    Map<Set<TaxonName>, Integer> counts = new HashMap<>();
+    for (TableRow row : rows) {
+      Trait trait = trait(row, protocol, taxa);
+      if (counts.merge(Set.copyOf(trait.taxa()), 1, Integer::sum) > MOST_A_PAIR) {
+        throw row.broken("taxa", "A pair has at most " + MOST_A_PAIR + " traits");
+      }
+      traits.add(trait);
+    }
+    return List.copyOf(traits);
+  }
+
+  private static Trait trait(TableRow row, Protocol protocol, TaxonTree taxa) {
+    List<TaxonName> pair = row.texts("taxa").stream().map(TaxonName::new).toList();
+    if (pair.size() != 2 || !taxa.lookAlikesOf(pair.get(0)).contains(pair.get(1))) {
+      throw row.broken("taxa", "No pair of look-alikes: " + pair);
+    }
+    ElementKey element = new ElementKey(row.text("element"));
+    if (protocol.element(element).isEmpty()) {
+      throw row.broken("element", "\"" + element + "\" is no element");
+    }
+    TaxonName yes = new TaxonName(row.text("yes"));
+    if (!pair.contains(yes)) {
+      throw row.broken("yes", "\"" + yes + "\" is none of the pair");
+    }
+    return new Trait(
+        row.text("key"),
+        pair,
+        element,
+        row.text("look"),
+        row.text("question"),
+        yes,
+        row.text("source"));
+  }
+}
