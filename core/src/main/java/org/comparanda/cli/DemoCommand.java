@@ -79,6 +79,8 @@ final class DemoCommand implements Callable<Integer> {
     for (BoneInHand bone : tray.bones()) {
       text.write(comparison.suggest(bone));
     }
+    new SnoutLesson(terminal, shelf, tables.protocol(), tables.taxa()).tell();
+    terminal.say("");
     terminal.say("All data above are simulated. A suggestion is not an identification.");
     terminal.say(
         "Next: java -jar core/target/comparanda.jar suggest "

@@ -11,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.comparanda.demo.DemoFiles;
 import org.comparanda.storage.Collection;
 import org.junit.jupiter.api.Test;
@@ -33,6 +35,25 @@ class DemoCommandTest {
           () -> assertTrue(typed.out().contains("simulated"), typed.out()),
           () -> assertTrue(typed.out().contains("Bone K-101"), typed.out()));
     }
+  }
+
+  // What the demo's generator recorded of HB-0252 is 3.66 m; the lesson is that the line with the
+  // smaller error leaves it out and the other one holds it.
+  @Test
+  void theSlenderSnoutIsToldOnBothLines() {
+    String out = Typed.command("demo", "--at", folder).out();
+    Matcher rows =
+        Pattern.compile(
+                "held-out error ([0-9.]+) %\\): [0-9.]+ m, 95 % from ([0-9.]+) to ([0-9.]+)")
+            .matcher(out);
+    assertTrue(out.contains("HB-0252 has a slender snout and is 3.66 m long"), out);
+    assertTrue(rows.find(), out);
+    double tight = Double.parseDouble(rows.group(1));
+    assertTrue(Double.parseDouble(rows.group(2)) > 3.66, out);
+    assertTrue(rows.find(), out);
+    assertTrue(Double.parseDouble(rows.group(1)) > tight, out);
+    assertTrue(Double.parseDouble(rows.group(2)) < 3.66, out);
+    assertTrue(Double.parseDouble(rows.group(3)) > 3.66, out);
   }
 
   @Test
