@@ -44,7 +44,7 @@ public final class Screens {
         new ShelfViewModel(
             new ShelfRoom(
                 place.collection().animals(),
-                place.collection().register()::addAll,
+                new TableDesk(place),
                 place.tables().protocol(),
                 place.tables().taxa(),
                 shelfWords,

@@ -5,6 +5,7 @@ import java.util.Map;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import org.comparanda.exchange.table.TableOptions.Unknown;
@@ -14,6 +15,7 @@ import org.comparanda.measurement.LengthUnit;
 
 /** What a person can say about a refused table without touching it: units, and new names. */
 final class ImportChoices extends FlowPane {
+  private final ShelfViewModel model;
   private final Words words;
   private final CheckBox register = new CheckBox();
   private final Button again = new Button();
@@ -21,6 +23,7 @@ final class ImportChoices extends FlowPane {
 
   ImportChoices(ShelfViewModel model, Words words) {
     super(12, 8);
+    this.model = model;
     this.words = words;
     setId("import-choices");
     register.setId("import-register");
@@ -49,12 +52,20 @@ final class ImportChoices extends FlowPane {
       label.setLabelFor(choice);
       getChildren().addAll(label, choice);
     }
+    if (!state.sheets().isEmpty()) {
+      ComboBox<String> sheets = new ComboBox<>();
+      sheets.setId("import-sheet");
+      sheets.getItems().setAll(state.sheets());
+      sheets.setPromptText(words.get("import.sheet"));
+      sheets.setOnAction(event -> model.trySheet(sheets.getValue()));
+      getChildren().add(sheets);
+    }
     register.setSelected(false);
     if (state.namesAreUnknown()) {
       getChildren().add(register);
     }
     boolean any = !getChildren().isEmpty();
-    if (any) {
+    if (any && state.sheets().isEmpty()) {
       getChildren().add(again);
     }
     setVisible(any);

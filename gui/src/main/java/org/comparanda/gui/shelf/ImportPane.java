@@ -24,6 +24,7 @@ final class ImportPane extends VBox {
   private final Button leave = new Button();
   private final Button stop = new Button();
   private final ImportChoices choices;
+  private final MappingPane mapping;
 
   ImportPane(ShelfViewModel model, Words words) {
     this.words = words;
@@ -49,10 +50,12 @@ final class ImportPane extends VBox {
     stop.setText(words.get("import.stop"));
     stop.setOnAction(event -> model.stopImport());
     choices = new ImportChoices(model, words);
+    mapping = new MappingPane(model, words);
+    VBox.setVgrow(mapping, Priority.ALWAYS);
     HBox buttons = new HBox(add, stop, leave);
     buttons.getStyleClass().add("buttons");
     VBox.setVgrow(problems, Priority.ALWAYS);
-    getChildren().addAll(sentence, choices, problems, buttons);
+    getChildren().addAll(sentence, mapping, choices, problems, buttons);
     model.importProperty().addListener((o, was, is) -> show(is));
     show(model.importProperty().get());
   }
@@ -63,7 +66,9 @@ final class ImportPane extends VBox {
     setManaged(!none);
     sentence.setText(state.sentence());
     problems.getItems().setAll(state.problems());
-    problems.setVisible(state.stage() == Stage.REFUSED);
+    problems.setVisible(state.stage() == Stage.REFUSED && !state.problems().isEmpty());
+    problems.setManaged(state.stage() != Stage.MAPPING);
+    mapping.show(state.mapping());
     add.setText(words.get("import.add"));
     add.setVisible(state.stage() == Stage.SOUND);
     add.setManaged(add.isVisible());

@@ -1,8 +1,10 @@
 package org.comparanda.gui.shelf;
 
 import java.util.List;
+import java.util.Optional;
 import org.comparanda.exchange.table.TableProblem;
 import org.comparanda.exchange.table.TableProblem.Answer.Register;
+import org.comparanda.exchange.table.TableProblem.Answer.SaySheet;
 import org.comparanda.exchange.table.TableProblem.Answer.SayUnit;
 
 /**
@@ -11,8 +13,10 @@ import org.comparanda.exchange.table.TableProblem.Answer.SayUnit;
  * @param stage which step
  * @param sentence what is to be said of it
  * @param problems all that is wrong with the table, when it was refused
+ * @param mapping what is asked of its columns, at {@link Stage#MAPPING}
  */
-public record ImportState(Stage stage, String sentence, List<TableProblem> problems) {
+public record ImportState(
+    Stage stage, String sentence, List<TableProblem> problems, Optional<MappingQuestion> mapping) {
   public ImportState {
     problems = List.copyOf(problems);
   }
@@ -20,6 +24,7 @@ public record ImportState(Stage stage, String sentence, List<TableProblem> probl
   /** The steps; nothing is stored before the person presses the button at {@link #SOUND}. */
   public enum Stage {
     NONE,
+    MAPPING,
     READING,
     REFUSED,
     SOUND,
@@ -28,8 +33,21 @@ public record ImportState(Stage stage, String sentence, List<TableProblem> probl
     ADDED
   }
 
+  ImportState(Stage stage, String sentence, List<TableProblem> problems) {
+    this(stage, sentence, problems, Optional.empty());
+  }
+
   static ImportState none() {
     return new ImportState(Stage.NONE, "", List.of());
+  }
+
+  /** The sheets of the workbook, one of which is to be named. */
+  List<String> sheets() {
+    return problems.stream()
+        .flatMap(p -> p.answer().stream())
+        .filter(SaySheet.class::isInstance)
+        .flatMap(a -> ((SaySheet) a).sheets().stream())
+        .toList();
   }
 
   boolean running() {

@@ -1,11 +1,15 @@
 package org.comparanda.gui.shelf;
 
+import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.Locale;
+import java.util.Optional;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.Protocol;
+import org.comparanda.reference.ImportedTable;
 import org.comparanda.reference.Progress;
 import org.comparanda.reference.ReferenceAnimals;
+import org.comparanda.reference.TableMappings;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.taxon.TaxonTree;
 
@@ -21,5 +25,18 @@ public record ShelfRoom(
   public interface Adding {
     /** So many were stored; 0 when progress stopped it. */
     long add(Iterator<AnimalCard> cards, String origin, Progress progress);
+
+    /** The import of a table with the same content, if there was one. */
+    default Optional<ImportedTable> before(Path table) {
+      return Optional.empty();
+    }
+
+    /** Keeps that a table was imported. */
+    default void imported(Path table, long animals) {}
+
+    /** How tables are read, under names; nothing where none are kept. */
+    default Optional<TableMappings> mappings() {
+      return Optional.empty();
+    }
   }
 }

@@ -151,6 +151,26 @@ public final class ShelfViewModel {
     intake.tryAgain(units, unknown, shelf);
   }
 
+  /** Looks at another sheet of the same workbook. */
+  public void trySheet(String sheet) {
+    intake.trySheet(sheet, shelf);
+  }
+
+  /** Reads the table as the person says of its columns; nothing is stored. */
+  public void tryMapped(List<ColumnChoice> choices, TableOptions.Unknown unknown) {
+    intake.tryMapped(choices, unknown, shelf);
+  }
+
+  /** Reads the table as a saved mapping says; nothing is stored. */
+  public void trySaved(String mapping) {
+    intake.trySaved(mapping, shelf);
+  }
+
+  /** Keeps what the person says of the columns under a name. */
+  public void saveMapping(String name, List<ColumnChoice> choices, TableOptions.Unknown unknown) {
+    intake.save(name, choices, unknown);
+  }
+
   /** Adds all animals of the table that was found sound. */
   public void addSound() {
     intake.addSound();

@@ -33,8 +33,29 @@ final class Poses {
         new Pose("sizedesk", "equations", Poses::equations),
         new Pose("sizedesk", "undecided", Poses::undecided),
         new Pose("sizedesk", "methods", Poses::methods),
+        new Pose("shelf", "import-mapping", Poses::importMapping),
         new Pose("oldcards", "marked", Poses::oldCards),
         new Pose("pile", "in-order", Poses::pile));
+  }
+
+  /** An invented table of a house with words of its own. */
+  private static void importMapping(Scene scene) {
+    try {
+      Path table = Files.createTempDirectory("pictures").resolve("house-list.csv");
+      Files.writeString(
+          table,
+          """
+          Specimen;Species;Skelettelement;Seite;GL_mm;Bd (cm);Dachbreite;Observer
+          H-1;Ovis aries;humerus;left;150,2;3,1;12,4;K
+          H-2;Ovis aries;humerus;right;150,9;3,1;12,6;K
+          H-3;Capra hircus;humerus;left;148,1;3,0;11,9;L
+          H-4;Capra hircus;femur;left;171,0;3,5;;L
+          H-5;Bos taurus;femur;right;365,5;9,1;;K
+          """);
+      new Hand(scene).importTable(table);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Invented cards: a plain one of a shape that others share is open. */

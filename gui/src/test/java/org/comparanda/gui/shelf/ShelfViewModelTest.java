@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import org.comparanda.bone.ElementKey;
+import org.comparanda.exchange.table.TableOptions;
 import org.comparanda.exchange.table.TableOptions.Unknown;
 import org.comparanda.exchange.table.TableProblem;
 import org.comparanda.exchange.table.TableProblem.Answer.SayUnit;
@@ -68,6 +69,33 @@ class ShelfViewModelTest {
     shelf.tryImport(table(SOUND));
     shelf.addSound();
     shelf.leaveImport();
+  }
+
+  @Test
+  void aTableWithWordsOfItsOwnIsAskedAboutFirstAndReadAsThePersonSays() throws IOException {
+    shelf.tryImport(table("Specimen,Species,Bone,GL_mm,Painter\nT-9,Ovis aries,humerus,150,x\n"));
+    ImportState asked = shelf.importProperty().get();
+    assertEquals(Stage.MAPPING, asked.stage());
+    assertEquals(
+        List.of("animal", "taxon", "bone", "GL", ""),
+        asked.mapping().orElseThrow().preview().columns().stream()
+            .map(c -> c.role().orElse(""))
+            .toList());
+    assertEquals(
+        List.of(List.of("T-9", "Ovis aries", "humerus", "150", "x")),
+        asked.mapping().orElseThrow().preview().rows());
+    shelf.tryMapped(
+        List.of(
+            new ColumnChoice("Specimen", Optional.of("animal"), Optional.empty()),
+            new ColumnChoice("Species", Optional.of("taxon"), Optional.empty()),
+            new ColumnChoice("Bone", Optional.of("element"), Optional.empty()),
+            new ColumnChoice("GL_mm", Optional.of("GL"), Optional.of(LengthUnit.MILLIMETRE)),
+            new ColumnChoice("Painter", Optional.empty(), Optional.empty())),
+        TableOptions.Unknown.REFUSE);
+    assertEquals(Stage.SOUND, shelf.importProperty().get().stage());
+    assertEquals(4, animals.shelf().animals().size());
+    shelf.addSound();
+    assertEquals(5, animals.shelf().animals().size());
   }
 
   @Test
@@ -142,6 +170,7 @@ class ShelfViewModelTest {
     later.remove().run();
     assertEquals(Stage.STOPPED, waiting.importProperty().get().stage());
     waiting.tryImport(table("animal,taxon,element,GL\nT-9,Ovis aries,humerus,150\n"));
+    later.remove().run(); // the look at its header
     later.remove().run();
     waiting.addSound();
     assertEquals(Stage.WRITING, waiting.importProperty().get().stage());

@@ -1,0 +1,148 @@
+package org.comparanda.gui.shelf;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.comparanda.exchange.table.ColumnGuess;
+import org.comparanda.exchange.table.ReservedColumn;
+import org.comparanda.exchange.table.TableOptions.Unknown;
+import org.comparanda.exchange.table.TablePreview;
+import org.comparanda.gui.text.Words;
+import org.comparanda.measurement.LengthUnit;
+
+/** The first rows of a table; over each column what it seems to be, for the person to say. */
+final class MappingPane extends VBox {
+  private final ShelfViewModel model;
+  private final Words words;
+  private final TableView<List<String>> rows = new TableView<>();
+  private final CheckBox register = new CheckBox();
+  private final ComboBox<String> saved = new ComboBox<>();
+  private final TextField name = new TextField();
+  private final List<Head> heads = new ArrayList<>();
+
+  MappingPane(ShelfViewModel model, Words words) {
+    this.model = model;
+    this.words = words;
+    setId("mapping");
+    getStyleClass().add("mapping");
+    rows.setId("mapping-rows");
+    VBox.setVgrow(rows, Priority.ALWAYS);
+    register.setId("mapping-register");
+    register.setText(words.get("import.register"));
+    Button go = new Button(words.get("mapping.try"));
+    go.setId("mapping-try");
+    go.setDefaultButton(true);
+    go.setOnAction(event -> model.tryMapped(choices(), unknown()));
+    saved.setId("mapping-saved");
+    saved.setPromptText(words.get("mapping.saved"));
+    saved.setOnAction(event -> Optional.ofNullable(saved.getValue()).ifPresent(model::trySaved));
+    name.setId("mapping-name");
+    name.setPromptText(words.get("mapping.name"));
+    Button keep = new Button(words.get("mapping.save"));
+    keep.setId("mapping-save");
+    keep.disableProperty().bind(name.textProperty().isEmpty());
+    keep.setOnAction(
+        event -> {
+          model.saveMapping(name.getText().strip(), choices(), unknown());
+          if (!saved.getItems().contains(name.getText().strip())) {
+            saved.getItems().add(name.getText().strip());
+          }
+          name.clear();
+        });
+    FlowPane line = new FlowPane(10, 8, go, register, saved, name, keep);
+    getChildren().addAll(rows, line);
+  }
+
+  /** What stands over one column. */
+  private record Head(String header, ComboBox<String> role, ComboBox<String> unit) {
+    ColumnChoice choice(String aside) {
+      String said = role.getValue();
+      return new ColumnChoice(
+          header,
+          Optional.ofNullable(said).filter(r -> !r.equals(aside)),
+          LengthUnit.ofSymbol(String.valueOf(unit.getValue())).filter(u -> unit.isVisible()));
+    }
+  }
+
+  private List<ColumnChoice> choices() {
+    return heads.stream().map(h -> h.choice(words.get("mapping.aside"))).toList();
+  }
+
+  private Unknown unknown() {
+    return register.isSelected() ? Unknown.REGISTER : Unknown.REFUSE;
+  }
+
+  void show(Optional<MappingQuestion> question) {
+    setVisible(question.isPresent());
+    setManaged(question.isPresent());
+    if (question.isEmpty()) {
+      return;
+    }
+    TablePreview preview = question.get().preview();
+    saved.getItems().setAll(question.get().saved());
+    saved.setVisible(!question.get().saved().isEmpty());
+    saved.setManaged(saved.isVisible());
+    register.setSelected(false);
+    heads.clear();
+    rows.getColumns().clear();
+    for (int i = 0; i < preview.columns().size(); i++) {
+      rows.getColumns().add(column(i, preview));
+    }
+    rows.getItems().setAll(preview.rows());
+  }
+
+  private TableColumn<List<String>, String> column(int place, TablePreview preview) {
+    ColumnGuess guess = preview.columns().get(place);
+    ComboBox<String> role = new ComboBox<>();
+    role.setId("role-" + place);
+    role.getItems().add(words.get("mapping.aside"));
+    role.getItems().addAll(preview.roles());
+    role.setValue(guess.role().orElse(words.get("mapping.aside")));
+    ComboBox<String> unit = new ComboBox<>();
+    unit.setId("unit-" + place);
+    for (LengthUnit each : LengthUnit.values()) {
+      unit.getItems().add(each.symbol());
+    }
+    unit.setPromptText(words.get("mapping.unit"));
+    guess.unit().ifPresent(u -> unit.setValue(u.symbol()));
+    unit.setVisible(isLength(role.getValue()));
+    role.setOnAction(event -> unit.setVisible(isLength(role.getValue())));
+    Label header = new Label(guess.header());
+    header.getStyleClass().add("strong");
+    Label why = new Label(words.get("mapping.why." + guess.why().name().toLowerCase(Locale.ROOT)));
+    why.getStyleClass().add("note");
+    VBox head = new VBox(header, role, unit, why);
+    head.getStyleClass().add("head");
+    heads.add(new Head(guess.header(), role, unit));
+    TableColumn<List<String>, String> column = new TableColumn<>();
+    column.setGraphic(head);
+    column.setSortable(false);
+    column.setPrefWidth(158);
+    column.setCellValueFactory(
+        cell ->
+            new SimpleStringProperty(
+                place < cell.getValue().size() ? cell.getValue().get(place) : ""));
+    return column;
+  }
+
+  /** Whether a unit of length is to be said: of measurements and of the body's length. */
+  private boolean isLength(String role) {
+    return role != null
+        && !role.equals(words.get("mapping.aside"))
+        && (role.equals(ReservedColumn.BODY_LENGTH.header())
+            || Arrays.stream(ReservedColumn.values()).noneMatch(c -> c.header().equals(role)));
+  }
+}
