@@ -9,12 +9,17 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
+import org.comparanda.gui.control.PlainScroll;
 import org.comparanda.gui.text.Words;
 
-/** The one window's content: the rail and the open screen. */
+/**
+ * The one window's content: the rail and the open screen, which scrolls where large text needs more
+ * room than the window has.
+ */
 public final class AppFrame extends BorderPane {
   private final List<Screen> screens;
   private final Map<String, Region> opened = new HashMap<>();
+  private final PlainScroll place = new PlainScroll(new Region());
   private final Look look;
   private final Rail rail;
 
@@ -24,6 +29,9 @@ public final class AppFrame extends BorderPane {
     this.rail = new Rail(screens, look, words, this::open);
     getStyleClass().add("frame");
     setLeft(rail);
+    place.setFitToHeight(true);
+    place.setFocusTraversable(false);
+    setCenter(place);
     if (!screens.isEmpty()) {
       open(screens.get(0));
     }
@@ -35,7 +43,7 @@ public final class AppFrame extends BorderPane {
 
   /** Opens a screen; its view is made the first time and kept. */
   public void open(Screen screen) {
-    setCenter(opened.computeIfAbsent(screen.key(), key -> screen.view().get()));
+    place.setContent(opened.computeIfAbsent(screen.key(), key -> screen.view().get()));
     rail.mark(screen);
   }
 

@@ -175,6 +175,7 @@ public final class Screens {
     view.fallingLine().motionProperty().bind(place.look().motionProperty());
     view.setOnAnimal(animal -> show(animal, shelf, view));
     view.setOnSave(new SaveDialog(), note(place));
+    view.setWhichBone(place.tables().whichBone());
     return view;
   }
 }

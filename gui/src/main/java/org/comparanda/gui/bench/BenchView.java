@@ -16,6 +16,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
+import org.comparanda.bone.WhichBone;
 import org.comparanda.capture.FieldState;
 import org.comparanda.capture.NamedKey;
 import org.comparanda.gui.caliper.LessonCard;
@@ -46,11 +47,12 @@ public final class BenchView extends StackPane {
   private final VBox page = new VBox();
   private final PlainScroll scroll = new PlainScroll(page);
   private boolean shownStopped;
+  private Optional<WhichBone> whichBone = Optional.empty();
   private final VBox left;
   private final CallBar call;
   private final AnswerCard answer;
-  private final VBox answers;
-  private final Node outline;
+  private final StackPane answers;
+  private final OutlineCard outline;
   private final StateCard state;
   private final Label standing = new Label();
   private final HintBar hintBar;
@@ -107,6 +109,26 @@ public final class BenchView extends StackPane {
     falling.line().setOnAnimal(id -> action.accept(new AnimalId(id)));
   }
 
+  /** The key "Which bone is it?", by the button beside the element or F4. */
+  public void setWhichBone(WhichBone key) {
+    whichBone = Optional.of(key);
+    header.setOnWhich(this::askWhichBone);
+  }
+
+  private void askWhichBone() {
+    boolean open = bench.boneProperty().get().isPresent() && !bench.stopped();
+    whichBone.filter(key -> open).ifPresent(key -> veil(which(key), "#which-1"));
+  }
+
+  private WhichBoneCard which(WhichBone key) {
+    return new WhichBoneCard(
+        bench.whichBone(key, this::unveil),
+        bench.sketches(),
+        words,
+        bench::askStop,
+        this::unveil);
+  }
+
   /**
    * Where the picture is saved.
    *
@@ -116,18 +138,27 @@ public final class BenchView extends StackPane {
     falling.setOnSave(files, note);
   }
 
-  private VBox answers(Numbers numbers) {
+  private StackPane answers(Numbers numbers) {
     HBox below = new HBox(new NearestCard(bench, words), new NextCard(bench, words, numbers));
     below.getStyleClass().add("bench-below");
+    below.setMinHeight(USE_PREF_SIZE);
     below.getChildren().forEach(card -> HBox.setHgrow(card, Priority.ALWAYS));
     ReasonsCard reasons = new ReasonsCard(bench, words, numbers);
     reasons.visibleProperty().bind(answer.why().selectedProperty());
+    OutlineCard large = new OutlineCard(bench, words);
+    large.setId("outline-large");
+    large.getStyleClass().add("outline-large");
+    large
+        .visibleProperty()
+        .bind(bench.definitionLargeProperty().or(outline.drawing().hoverProperty()));
+    large.setMinHeight(0);
+    large.setPrefHeight(0);
     falling.visibleProperty().bind(reasons.visibleProperty().not());
     StackPane shown = new StackPane(falling, reasons);
     VBox all = new VBox(answer, shown, new DrawerCard(bench, words), below);
     all.getStyleClass().add("bench-answers");
     VBox.setVgrow(shown, Priority.ALWAYS);
-    return all;
+    return new StackPane(all, large);
   }
 
   private void listen() {
@@ -205,6 +236,9 @@ public final class BenchView extends StackPane {
     } else if (event.getCode() == KeyCode.S && event.isShortcutDown()) {
       event.consume();
       falling.saver().fire();
+    } else if (event.getCode() == KeyCode.F4) {
+      event.consume();
+      askWhichBone();
     } else if (event.getCode() == KeyCode.F2) {
       event.consume();
       answer.why().setSelected(!answer.why().isSelected());
@@ -390,8 +424,12 @@ public final class BenchView extends StackPane {
   }
 
   private void veil(VBox card, String focus) {
-    StackPane veil = new StackPane(card);
+    PlainScroll over = new PlainScroll(new StackPane(card));
+    over.setFitToHeight(true);
+    over.setFocusTraversable(false);
+    StackPane veil = new StackPane(over);
     veil.getStyleClass().add("veil");
+    scroll.setDisable(true);
     getChildren().setAll(scroll, probe, veil);
     Platform.runLater(() -> Optional.ofNullable(veil.lookup(focus)).ifPresent(Node::requestFocus));
   }
@@ -401,6 +439,7 @@ public final class BenchView extends StackPane {
         bench.readings().fieldProperty().get().showing() == FieldState.Showing.STOP_QUESTION;
     boolean open = stopAsked || bench.caliper().learningProperty().get();
     if (!open && getChildren().size() > 2) {
+      scroll.setDisable(false);
       getChildren().setAll(scroll, probe);
       focusReading();
     }

@@ -9,6 +9,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.comparanda.bone.BoneAge;
 import org.comparanda.bone.BoneState;
+import org.comparanda.bone.WhichBone;
 import org.comparanda.capture.Draft;
 import org.comparanda.capture.Errand;
 import org.comparanda.capture.NamedKey;
@@ -189,7 +190,11 @@ public final class BenchViewModel {
     String label =
         text.isBlank() ? taken.map(m -> m.code().value()).orElse("") : text.strip() + " mm";
     return bone.get()
-        .flatMap(b -> new SketchOf(place.outlines()).of(b.element(), b.portion(), taken, label));
+        .map(
+            b ->
+                new SketchOf(place.outlines())
+                    .of(b.element(), b.portion(), taken, label)
+                    .orElseGet(() -> SketchOf.notDrawn(place.words().get("outline.none"))));
   }
 
   /** The falling line with its answer, for print; empty while there is no picture. */
@@ -217,6 +222,25 @@ public final class BenchViewModel {
     place.trays().save(made);
     trays.setAll(place.trays().all());
     choose(made);
+  }
+
+  /** The key "Which bone is it?"; an element that it finds is that of the bone in hand. */
+  WhichBoneViewModel whichBone(WhichBone key, Runnable afterwards) {
+    return new WhichBoneViewModel(
+        key,
+        element -> {
+          place
+              .protocol()
+              .element(element)
+              .map(Optional::of)
+              .ifPresent(state.elementProperty()::set);
+          afterwards.run();
+        });
+  }
+
+  /** Drawings of the elements. */
+  SketchOf sketches() {
+    return new SketchOf(place.outlines());
   }
 
   /** Takes a tray to the bench and its first bone in hand. */

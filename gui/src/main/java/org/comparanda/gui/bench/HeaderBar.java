@@ -10,6 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -29,14 +30,21 @@ final class HeaderBar extends BorderPane {
   private final Words words;
   private final ToggleButton state = new ToggleButton();
   private final ToggleButton photos = new ToggleButton();
+  private final Button which = new Button();
   private boolean showing;
 
   HeaderBar(BenchViewModel bench, Words words) {
     this.bench = bench;
     this.words = words;
     getStyleClass().add("header-bar");
-    FlowPane choices =
-        new FlowPane(tray(), bone(), element(), side(), portion(), stateChip(), photoChip());
+    which.setText(words.get("which.button"));
+    which.setId("which");
+    which.getStyleClass().setAll("quiet", "step", "which");
+    which.setAccessibleText(words.get("which.title"));
+    Tooltip.install(which, new Tooltip(words.get("which.title")));
+    HBox element = new HBox(element(), which);
+    element.getStyleClass().add("bone-choice");
+    FlowPane choices = new FlowPane(tray(), bone(), element, side(), portion(), stateChip(), photoChip());
     choices.getStyleClass().add("header-choices");
     choices
         .getChildren()
@@ -47,6 +55,11 @@ final class HeaderBar extends BorderPane {
     Button stop = stop();
     BorderPane.setAlignment(stop, Pos.BOTTOM_RIGHT);
     setRight(stop);
+  }
+
+  /** What the button "Which bone is it?" does. */
+  void setOnWhich(Runnable action) {
+    which.setOnAction(event -> action.run());
   }
 
   /** Open while the state of the bone is shown. */

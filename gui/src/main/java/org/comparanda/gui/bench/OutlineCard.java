@@ -42,11 +42,19 @@ final class OutlineCard extends BorderPane {
     bench.readings().currentProperty().addListener((o, was, is) -> show());
     bench.readings().fieldProperty().addListener((o, was, is) -> drawOnly());
     bench.boneProperty().addListener((o, was, is) -> show());
-    bench.definitionLargeProperty().addListener((o, was, is) -> size());
+    visibleProperty().addListener((o, was, is) -> show());
     show();
   }
 
+  /** The drawing, over which a pointer may rest. */
+  BoneDrawing drawing() {
+    return drawing;
+  }
+
   private void show() {
+    if (!isVisible()) {
+      return;
+    }
     Optional<Measurement> now = bench.readings().currentProperty().get();
     code.setText(now.map(m -> m.code().value()).orElse(""));
     name.setText(
@@ -58,10 +66,12 @@ final class OutlineCard extends BorderPane {
             .map(m -> words.get("mistakes", String.join(" ", m.mistakes())))
             .orElse(""));
     drawOnly();
-    size();
   }
 
   private void drawOnly() {
+    if (!isVisible()) {
+      return;
+    }
     Optional<BoneSketch> sketch = bench.sketch();
     drawing.sketchProperty().set(sketch);
     caption.setText(sketch.map(BoneSketch::caption).orElse(""));
@@ -74,13 +84,6 @@ final class OutlineCard extends BorderPane {
       under.getChildren().clear();
       setRight(explained);
       setBottom(caption);
-    }
-  }
-
-  private void size() {
-    definition.getStyleClass().removeAll("definition-large");
-    if (bench.definitionLargeProperty().get()) {
-      definition.getStyleClass().add("definition-large");
     }
   }
 

@@ -10,8 +10,23 @@ import org.comparanda.measurement.Outline;
 
 /** Makes the drawing of a bone in hand: its view, what is missing, the jaws. */
 record SketchOf(List<Outline> outlines) {
+  /** Stands for a bone that nobody has drawn yet: no bone's shape, and it says so. */
+  private static final String NO_BONE =
+      "M20 50 C20 30 34 20 54 20 C76 20 92 30 92 50 C92 72 76 82 54 82 C34 82 20 72 20 50 Z";
+
   SketchOf {
     outlines = List.copyOf(outlines);
+  }
+
+  /** The first view of an element; empty where it is not drawn yet. */
+  Optional<BoneSketch> drawn(ElementKey element, Portion portion) {
+    return of(element, portion, Optional.empty(), "");
+  }
+
+  /** What is shown where an element is not drawn yet. */
+  static BoneSketch notDrawn(String caption) {
+    BoneSketch.Box box = new BoneSketch.Box(10, 10, 92, 82);
+    return new BoneSketch(box, NO_BONE, List.of(), List.of(box), Optional.empty(), caption);
   }
 
   /** The view that shows the measurement; the first one where none is being taken. */

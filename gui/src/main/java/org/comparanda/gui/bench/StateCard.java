@@ -41,6 +41,7 @@ final class StateCard extends VBox {
     Label why = new Label(words.get("state.why"));
     why.getStyleClass().add("note");
     why.setWrapText(true);
+    why.setMinHeight(USE_PREF_SIZE);
     ends.getStyleClass().add("choices");
     Label happened = new Label(words.get("state.flags"));
     happened.getStyleClass().add("note");

@@ -11,6 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
+import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.exchange.table.TableProblem;
 import org.comparanda.gui.shelf.ImportState.Stage;
 import org.comparanda.gui.text.Words;
@@ -35,6 +36,7 @@ final class ImportPane extends VBox {
     sentence.setWrapText(true);
     sentence.setMinHeight(USE_PREF_SIZE);
     problems.setId("problems");
+    problems.setAccessibleText(words.get("problem.message"));
     column("row", 60, p -> p.row().map(String::valueOf).orElse(""));
     column("column", 130, p -> p.column().orElse(""));
     column("value", 150, p -> p.value().orElse(""));
@@ -83,7 +85,7 @@ final class ImportPane extends VBox {
     TableColumn<TableProblem, String> column = new TableColumn<>(words.get("problem." + key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
     column.setCellFactory(c -> new Wrapped());
-    column.setPrefWidth(width);
+    column.prefWidthProperty().bind(ColumnWidth.of(leave.fontProperty(), width));
     column.setSortable(false);
     problems.getColumns().add(column);
   }

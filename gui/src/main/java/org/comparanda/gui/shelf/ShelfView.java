@@ -20,6 +20,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.shelf.ImportState.Stage;
 import org.comparanda.gui.text.Words;
+import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.reference.Animal;
 import org.comparanda.taxon.TaxonName;
 
@@ -28,6 +29,7 @@ public final class ShelfView extends BorderPane {
   private final ShelfViewModel model;
   private final Words words;
   private final TableView<Animal> table = new TableView<>();
+  private final TextField search = new TextField();
 
   /**
    * Builds the view; it looks at the collection each time it comes into the window.
@@ -78,14 +80,15 @@ public final class ShelfView extends BorderPane {
   }
 
   private VBox animals() {
-    TextField search = new TextField();
     search.setId("search");
     search.setPromptText(words.get("search"));
+    search.setAccessibleText(words.get("search"));
     search.textProperty().addListener((o, was, is) -> model.filterText(is));
     HBox.setHgrow(search, Priority.ALWAYS);
     Button all = new Button(words.get("filter.all"));
     all.setId("filter-all");
     all.getStyleClass().setAll("button", "quiet");
+    all.setMinWidth(USE_PREF_SIZE);
     all.setOnAction(
         event -> {
           search.clear();
@@ -118,6 +121,7 @@ public final class ShelfView extends BorderPane {
   private void columns() {
     table.setId("animals");
     table.setItems(model.listed());
+    table.setAccessibleText(words.get("title"));
     table.setPlaceholder(new Label(words.get("table.empty")));
     column("number", 86, a -> a.id().value());
     column("taxon", 152, a -> a.taxon().map(TaxonName::value).orElse(""))
@@ -144,8 +148,7 @@ public final class ShelfView extends BorderPane {
       String key, double width, Function<Animal, String> text) {
     TableColumn<Animal, String> column = new TableColumn<>(words.get("column." + key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
-    column.setPrefWidth(width);
-    column.setMinWidth(width);
+    column.minWidthProperty().bind(ColumnWidth.of(search.fontProperty(), width));
     table.getColumns().add(column);
     return column;
   }

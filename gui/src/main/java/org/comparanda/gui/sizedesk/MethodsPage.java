@@ -16,6 +16,7 @@ final class MethodsPage extends VBox {
     getStyleClass().add("diagnostics");
     TextArea text = new TextArea();
     text.setId("methods");
+    text.setAccessibleText(words.get("page.methods"));
     text.setEditable(false);
     text.setWrapText(true);
     text.textProperty().bind(model.shownProperty().map(SizeShown::methods));

@@ -59,11 +59,13 @@ final class PlotPage extends BorderPane {
   HBox tools() {
     CheckBox log = new CheckBox(words.get("axes.log"));
     log.setId("log-axes");
+    log.setMinWidth(USE_PREF_SIZE);
     log.setSelected(model.axesProperty().get() == AxisScale.LOG);
     log.setOnAction(
         event -> model.axesProperty().set(log.isSelected() ? AxisScale.LOG : AxisScale.PLAIN));
     MenuButton save = new MenuButton(words.get("export"));
     save.setId("save");
+    save.setMinWidth(USE_PREF_SIZE);
     for (FigureExport.Format format : FigureExport.Format.values()) {
       MenuItem item = new MenuItem(words.get("export." + format.ending()));
       item.setOnAction(event -> savePlot(format));

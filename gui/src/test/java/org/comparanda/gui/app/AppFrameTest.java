@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
@@ -35,7 +36,7 @@ class AppFrameTest {
   @Test
   void theKeysChangeTheScreen(FxRobot robot) {
     robot.press(KeyCode.CONTROL, KeyCode.DIGIT2).release(KeyCode.DIGIT2, KeyCode.CONTROL);
-    assertEquals("two", ((Label) ((StackPane) frame.getCenter()).getChildren().get(0)).getText());
+    assertEquals("two", ((Label) ((StackPane) ((ScrollPane) frame.getCenter()).getContent()).getChildren().get(0)).getText());
   }
 
   @Test

@@ -49,6 +49,7 @@ class BenchViewTest {
         new BenchView(
             bench, room.place().words(), room.place().numbers(), () -> time.addAndGet(SLOW_HAND));
     view.fallingLine().motionProperty().set(false);
+    view.setWhichBone(org.comparanda.tables.ReferenceTables.shipped().whichBone());
     AppFrame frame =
         new AppFrame(
             List.of(new Screen("bench", () -> view)), new Look(), Words.of("app", Locale.ENGLISH));
@@ -112,6 +113,31 @@ class BenchViewTest {
     assertEquals(
         TrayBone.Standing.STOPPED,
         room.collection().trays().bone(new BoneId("K-202")).orElseThrow().standing());
+  }
+
+  @Test
+  void theKeyFindsTheElementByDigitsAlone(FxRobot robot) {
+    robot.interact(() -> DemoBench.choose(bench, "hard", "K-202"));
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.push(KeyCode.F4);
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.write("111"); // long, with a round ball, on a neck
+    WaitForAsyncUtils.waitForFxEvents();
+    assertFalse(robot.lookup("#which-bone").tryQuery().isPresent());
+    assertEquals("femur", bench.boneProperty().get().orElseThrow().element().value());
+  }
+
+  @Test
+  void theKeyStopsWhereTheBoneCouldBeHuman(FxRobot robot) {
+    robot.interact(() -> DemoBench.choose(bench, "hard", "K-202"));
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.push(KeyCode.F4);
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.write("7"); // smooth, thin and bowl-shaped
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.push(KeyCode.ENTER); // the STOP button has the focus
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(robot.lookup("#stop-question").tryQuery().isPresent());
   }
 
   @Test

@@ -13,6 +13,8 @@ import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TreeItem;
 import javafx.scene.control.TreeView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import org.comparanda.gui.oldcards.OldCardsView;
 import org.comparanda.gui.shelf.ShelfView;
 import org.comparanda.gui.sizedesk.SizeDeskView;
@@ -40,6 +42,12 @@ final class Hand {
   /** Hands a legacy list to the old cards as its dialog would. */
   void bringCards(Path list) {
     find("oldcards-screen", OldCardsView.class).bringIn(list);
+  }
+
+  /** Presses a key while a node has the focus. */
+  void key(String node, KeyCode key) {
+    Node there = find(node, Node.class);
+    there.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", key, false, false, false, false));
   }
 
   /** Presses a button. */

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
 
 /** The states of the screens that docs/pictures shows. */
 final class Poses {
@@ -22,6 +23,8 @@ final class Poses {
         new Pose("bench", "shelf-too-thin", Pose.Shelf.THIN, scene -> bone(scene, "Hard", "K-202")),
         new Pose("bench", "state-first", scene -> bone(scene, "Messy", "K-308")),
         new Pose("bench", "reasons", Poses::reasons),
+        new Pose("bench", "which-bone", Poses::whichBone),
+        new Pose("bench", "definition", Poses::definition),
         new Pose("bench", "stop", Poses::stop),
         new Pose("shelf", "animal", Poses::animal),
         new Pose("shelf", "import-refused", Poses::importRefused),
@@ -147,6 +150,16 @@ final class Poses {
   private static void reasons(Scene scene) {
     bone(scene, "Hard", "K-202");
     new Hand(scene).press("why");
+  }
+
+  private static void whichBone(Scene scene) {
+    bone(scene, "Hard", "K-207");
+    new Hand(scene).press("which");
+  }
+
+  private static void definition(Scene scene) {
+    bone(scene, "Hard", "K-207");
+    new Hand(scene).key("reading", KeyCode.F1);
   }
 
   private static void stop(Scene scene) {

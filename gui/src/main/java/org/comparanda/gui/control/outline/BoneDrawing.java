@@ -25,7 +25,8 @@ import org.comparanda.gui.control.outline.BoneSketch.Jaws;
  * {@code bone-missing}, {@code bone-line}, {@code jaws}.
  */
 public final class BoneDrawing extends Region {
-  private static final double MARGIN_EM = 2.1;
+  private static final double MARGIN_EM = 2.1; // room for the jaws
+  private static final double BARE_EM = 0.5;
   private static final double SIDE_EM = 1.2;
 
   private final ObjectProperty<Optional<BoneSketch>> sketch =
@@ -64,7 +65,8 @@ public final class BoneDrawing extends Region {
     double before = SIDE_EM * em + room(s, -1);
     double after = SIDE_EM * em + room(s, 1);
     double wide = Math.max(1, getWidth() - before - after);
-    double high = Math.max(1, getHeight() - 2 * MARGIN_EM * em);
+    double margin = s.jaws().isPresent() ? MARGIN_EM : BARE_EM;
+    double high = Math.max(1, getHeight() - 2 * margin * em);
     double scale = Math.min(wide / s.box().width(), high / s.box().height());
     double left = before + (wide - scale * s.box().width()) / 2 - scale * s.box().x();
     double top = (getHeight() - scale * s.box().height()) / 2 - scale * s.box().y();
