@@ -11,10 +11,12 @@ import org.comparanda.taxon.TaxonName;
 final class AnswerSentence {
   private final Ladder ladder;
   private final Thresholds limits;
+  private final Phrases phrases;
 
-  AnswerSentence(Ladder ladder, Thresholds limits) {
+  AnswerSentence(Ladder ladder, ComparisonRules rules) {
     this.ladder = ladder;
-    this.limits = limits;
+    this.limits = rules.thresholds();
+    this.phrases = rules.phrases();
   }
 
   /**
@@ -35,7 +37,7 @@ final class AnswerSentence {
           case YOUNG_BONE, NOT_FITTED, SHELF_TOO_THIN ->
               throw new IllegalArgumentException(verdict.answer() + " comes before any fit.");
         };
-    return endsWithStop(verdict) ? sentence + Wording.STOP : sentence;
+    return endsWithStop(verdict) ? sentence + phrases.say("stop") : sentence;
   }
 
   private boolean endsWithStop(Verdict verdict) {
@@ -45,64 +47,34 @@ final class AnswerSentence {
   }
 
   private String nothing(TaxonName nearest) {
-    String start =
-        ladder.fossil()
-            ? "Nothing on the shelf fits; nearest on the shelf is "
-            : "Nothing here fits: nearest is ";
-    return start + nearest + ", but fewer than " + unlike(limits.nothingFits(), nearest);
+    return aged("nothing", nearest.value(), phrases.outOf(limits.nothingFits()));
   }
 
   private String poor(Verdict verdict, TaxonName nearest) {
-    String start = ladder.fossil() ? "Poor fit: nearest on the shelf is " : "Poor fit: nearest is ";
-    String sentence = start + nearest + ", but fewer than " + unlike(limits.poorFit(), nearest);
+    String sentence = aged("poor", nearest.value(), phrases.outOf(limits.poorFit()));
     return verdict.taxa().size() < 2
         ? sentence
-        : sentence + " Not ruled out: " + Wording.all(Wording.names(verdict.taxa())) + ".";
-  }
-
-  private static String unlike(double part, TaxonName taxon) {
-    return Wording.inHundred(part) + " " + taxon + " are as unlike their mean as this bone.";
+        : sentence + phrases.say("poor.left", phrases.all(Wording.names(verdict.taxa())));
   }
 
   private String one(Verdict verdict) {
-    TaxonName taxon = verdict.taxa().get(0);
-    return ladder.fossil()
-        ? "Nearest on the shelf: " + taxon + " alone." + proposed(verdict)
-        : "Fits one: " + taxon + ".";
+    return aged("one", verdict.taxa().get(0).value()) + proposed(verdict);
   }
 
   private String neverTested(Verdict verdict, Proportion gate) {
-    TaxonName taxon = verdict.taxa().get(0);
-    String start =
-        ladder.fossil()
-            ? "Never tested: nearest on the shelf is " + taxon + " alone"
-            : "Never tested: it would be " + taxon + " alone";
-    return start
-        + tested(gate)
-        + " More animals of "
-        + taxon
-        + " on the shelf are needed."
-        + proposed(verdict);
+    return aged("never", verdict.taxa().get(0).value(), tested(gate)) + proposed(verdict);
   }
 
   private String tested(Proportion gate) {
     if (gate.tries() == 0) {
-      return ", but in the trial of this set no animal was answered so.";
+      return phrases.say("never.none");
     }
-    boolean always = gate.hits() == gate.tries();
-    return ", "
-        + (always ? "and" : "but")
-        + " in the trial of this set that answer was right "
-        + (always ? "" : "only ")
-        + gate.hits()
-        + (gate.hits() == 1 ? " time in " : " times in ")
-        + gate.tries()
-        + (always ? ", which is too few to go by" : "")
-        + " (lower limit "
-        + Wording.percent(gate.wilson(0.95).lower())
-        + " %, needed "
-        + Wording.percent(limits.gateLowerLimit())
-        + " %).";
+    return phrases.say(
+        gate.hits() == gate.tries() ? "never.always" : "never.some",
+        gate.hits(),
+        gate.tries(),
+        Wording.percent(gate.wilson(0.95).lower()),
+        Wording.percent(limits.gateLowerLimit()));
   }
 
   private String few(Verdict verdict) {
@@ -110,30 +82,24 @@ final class AnswerSentence {
     List<String> named = new ArrayList<>();
     all.stream().limit(limits.mostNamed()).forEach(c -> named.add(marked(c)));
     boolean some = all.size() > named.size();
-    String start = ladder.fossil() ? "Nearest on the shelf are a few" : "Fits a few";
     String list =
         some
-            ? " of "
-                + all.size()
-                + " taxa: "
-                + String.join(", ", named)
-                + " and "
-                + (all.size() - named.size())
-                + " more"
-            : ": " + Wording.either(named);
-    String alike =
-        ladder.lookAlikes(verdict.taxa())
-            ? verdict.taxa().size() == 2 ? ", a known look-alike pair" : ", known look-alikes"
-            : "";
-    return start + list + alike + "." + proposed(verdict);
+            ? phrases.say(
+                "few.some", all.size(), String.join(", ", named), all.size() - named.size())
+            : phrases.say("few.all", phrases.either(named));
+    return aged("few", list, alike(verdict)) + proposed(verdict);
+  }
+
+  private String alike(Verdict verdict) {
+    return ladder.lookAlikes(verdict.taxa())
+        ? phrases.say(verdict.taxa().size() == 2 ? "few.alike.pair" : "few.alike")
+        : "";
   }
 
   private String group(Verdict verdict) {
-    String group = verdict.group().map(TaxonName::value).orElse("the root of the tree");
-    String size = " (" + Wording.count(verdict.taxa().size(), "candidate") + ")";
-    return ladder.fossil()
-        ? "Nearest on the shelf is a group, " + group + size + "." + proposed(verdict)
-        : "Fits the group only: " + group + size + ".";
+    String group = verdict.group().map(TaxonName::value).orElse(phrases.say("group.root"));
+    String size = phrases.say("candidates", verdict.taxa().size());
+    return aged("group", group, size) + proposed(verdict);
   }
 
   /** On a fossil tray every sentence says how open the name must stay. */
@@ -143,16 +109,22 @@ final class AnswerSentence {
     }
     return ladder
         .proposal(verdict)
-        .map(name -> " Propose " + name.written() + ", no closer.")
-        .orElse(" Propose no name.");
+        .map(name -> phrases.say("propose", name.written()))
+        .orElse(phrases.say("propose.none"));
   }
 
-  private static String marked(Candidate candidate) {
+  private String marked(Candidate candidate) {
+    String taxon = candidate.taxon().value();
     return switch (candidate.mark()) {
-      case FITS -> candidate.taxon().value();
-      case POOR_FIT -> candidate.taxon() + " (poor fit)";
-      case NEXT_BEST -> candidate.taxon() + " (next best)";
+      case FITS -> taxon;
+      case POOR_FIT -> phrases.say("mark.poor", taxon);
+      case NEXT_BEST -> phrases.say("mark.next", taxon);
     };
+  }
+
+  /** On a fossil tray nothing is more than the nearest on the shelf. */
+  private String aged(String key, Object... places) {
+    return phrases.say(ladder.fossil() ? key + ".fossil" : key, places);
   }
 
   private static TaxonName nearest(List<TaxonFit> fits) {
@@ -162,16 +134,14 @@ final class AnswerSentence {
         .taxon();
   }
 
-  /** "they were told apart 38 times in 47 (67 to 90 %)" and the like. */
-  static String times(Proportion proportion) {
+  /** "38 times in 47 (67 to 90 %)". */
+  static String times(Proportion proportion, Phrases phrases) {
     Interval limits = proportion.wilson(0.95);
-    return proportion.hits()
-        + " times in "
-        + proportion.tries()
-        + " ("
-        + Wording.percent(limits.lower())
-        + " to "
-        + Wording.percent(limits.upper())
-        + " %)";
+    return phrases.say(
+        "times",
+        proportion.hits(),
+        proportion.tries(),
+        Wording.percent(limits.lower()),
+        Wording.percent(limits.upper()));
   }
 }

@@ -2,7 +2,6 @@ package org.comparanda.suggestion;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.comparanda.bone.Flag;
 import org.comparanda.reference.BoneInHand;
@@ -19,27 +18,26 @@ import org.comparanda.taxon.TaxonTree;
 record BeforeFit(Answer answer, String sentence) {
 
   /** The reason in the bone itself, or none. A taxon that the tree lacks counts as full-grown. */
-  static Optional<BeforeFit> ofState(BoneInHand bone, Shelf shelf, TaxonTree tree, String element) {
+  static Optional<BeforeFit> ofState(
+      BoneInHand bone, Shelf shelf, TaxonTree tree, String element, Phrases phrases) {
     if (bone.state().young() && growthEnds(bone, shelf, tree)) {
       return Optional.of(
-          new BeforeFit(
-              Answer.YOUNG_BONE,
-              "Young bone: size doesn't tell the kind. Measured and stored, not compared."));
+          new BeforeFit(Answer.YOUNG_BONE, phrases.say("young")));
     }
     List<String> reasons = new ArrayList<>();
     for (Flag flag : Flag.values()) {
       if (bone.state().flags().contains(flag) && flag.keepsOutOfFits() && !flag.young()) {
-        reasons.add(words(flag));
+        reasons.add(phrases.say("flag." + flag));
       }
     }
     return reasons.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            notFitted("the " + element + " is " + Wording.all(reasons) + "; stored only."));
+            notFitted(phrases.say("notfitted.state", element, phrases.all(reasons)), phrases));
   }
 
-  static BeforeFit notFitted(String reason) {
-    return new BeforeFit(Answer.NOT_FITTED, "Not fitted: " + reason);
+  static BeforeFit notFitted(String reason, Phrases phrases) {
+    return new BeforeFit(Answer.NOT_FITTED, phrases.say("notfitted", reason));
   }
 
   private static boolean growthEnds(BoneInHand bone, Shelf shelf, TaxonTree tree) {
@@ -52,9 +50,5 @@ record BeforeFit(Answer answer, String sentence) {
 
   private static boolean determinate(TaxonName taxon, TaxonTree tree) {
     return tree.taxon(taxon).map(t -> t.growth() == Growth.DETERMINATE).orElse(true);
-  }
-
-  private static String words(Flag flag) {
-    return flag == Flag.CAST ? "a cast" : flag.name().toLowerCase(Locale.ROOT);
   }
 }

@@ -40,7 +40,7 @@ final class Bench {
             .among(sample.taxa(), group -> 1)
             .fold(p -> "", none -> none.reason() + " " + none.remedy());
     if (!noPriors.isEmpty()) {
-      return unfitted(BeforeFit.notFitted(noPriors));
+      return unfitted(BeforeFit.notFitted(noPriors, rules.phrases()));
     }
     Judgement.Question question =
         new Judgement.Question(bone.element(), set, values, unit, offer());
@@ -53,22 +53,26 @@ final class Bench {
   }
 
   private Optional<BeforeFit> beforeFit() {
-    String name = SampleLine.elementName(bone.element(), comparison.protocol());
+    Phrases phrases = rules.phrases();
+    String name = line().elementName(bone.element());
     Optional<BeforeFit> state =
-        BeforeFit.ofState(bone, comparison.shelf(), comparison.tree(), name);
+        BeforeFit.ofState(bone, comparison.shelf(), comparison.tree(), name, phrases);
     if (state.isPresent()) {
       return state;
     }
     if (set.isEmpty()) {
       return Optional.of(
-          BeforeFit.notFitted(
-              "nothing was measured that the shelf has for the " + name + "; stored only."));
+          BeforeFit.notFitted(phrases.say("notfitted.nothing", name), phrases));
     }
     if (!Coordinates.possible(rules.scale(), set.size())) {
       return Optional.of(
-          BeforeFit.notFitted("proportions need 3 measurements; take one more or compare sizes."));
+          BeforeFit.notFitted(phrases.say("notfitted.proportions"), phrases));
     }
     return Optional.empty();
+  }
+
+  private SampleLine line() {
+    return new SampleLine(comparison.protocol(), rules.language());
   }
 
   private Suggestion unfitted(BeforeFit reason) {
@@ -111,10 +115,10 @@ final class Bench {
         bone.element(),
         set,
         verdict.answer(),
-        new AnswerSentence(ladder, rules.thresholds()).of(verdict, fits, judgement.gate()),
-        SampleLine.of(bone, comparison.protocol(), set.size(), animals)
+        new AnswerSentence(ladder, rules).of(verdict, fits, judgement.gate()),
+        line().of(bone, set.size(), animals)
             + missing.inShort()
-            + SampleLine.trial(
+            + line().trial(
                 verdict, judgement.gate(), judgement.trial().toldApart(verdict.taxa(), fit.unit())),
         details(question, judgement),
         fits,
@@ -145,7 +149,12 @@ final class Bench {
 
   private List<String> details(Judgement.Question question, Judgement judgement) {
     Explanation explanation =
-        new Explanation(judgement.fit().sample(), values, judgement.fits(), judgement.verdict());
+        new Explanation(
+            judgement.fit().sample(),
+            values,
+            judgement.fits(),
+            judgement.verdict(),
+            rules.phrases());
     List<String> details = new ArrayList<>();
     explanation.why(judgement.distances()).ifPresent(details::add);
     explanation.lessLikely().ifPresent(details::add);

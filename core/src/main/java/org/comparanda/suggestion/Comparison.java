@@ -224,7 +224,7 @@ public final class Comparison {
   }
 
   NextBest nextBest(ElementKey element) {
-    return new NextBest(protocol, rules.thresholds(), codes -> sample(element, codes));
+    return new NextBest(protocol, rules, codes -> sample(element, codes));
   }
 
   private MeasurementSet set(ElementKey element, List<MeasurementCode> codes) {

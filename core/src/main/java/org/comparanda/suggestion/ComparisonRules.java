@@ -2,6 +2,7 @@ package org.comparanda.suggestion;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -19,6 +20,7 @@ import org.comparanda.bone.ElementKey;
  * @param thresholds numbers by which answers are decided
  * @param setAside taxa that cannot occur here
  * @param houseChoices method by element, taken where {@code method} is {@code AUTO}
+ * @param language of the sentences; English where there are no words in it
  */
 public record ComparisonRules(
     Scale scale,
@@ -28,7 +30,8 @@ public record ComparisonRules(
     Counting counting,
     Thresholds thresholds,
     List<SetAside> setAside,
-    Map<ElementKey, Method> houseChoices) {
+    Map<ElementKey, Method> houseChoices,
+    Locale language) {
   public ComparisonRules {
     setAside = List.copyOf(setAside);
     houseChoices = Collections.unmodifiableMap(new TreeMap<>(houseChoices));
@@ -44,41 +47,53 @@ public record ComparisonRules(
         Counting.ANIMALS,
         Thresholds.withDefaults(),
         List.of(),
-        Map.of());
+        Map.of(),
+        Locale.ENGLISH);
   }
 
   public ComparisonRules withScale(Scale other) {
     return new ComparisonRules(
-        other, method, priors, age, counting, thresholds, setAside, houseChoices);
+        other, method, priors, age, counting, thresholds, setAside, houseChoices, language);
   }
 
   public ComparisonRules withMethod(Method other) {
     return new ComparisonRules(
-        scale, other, priors, age, counting, thresholds, setAside, houseChoices);
+        scale, other, priors, age, counting, thresholds, setAside, houseChoices, language);
   }
 
   public ComparisonRules withPriors(Priors other) {
     return new ComparisonRules(
-        scale, method, other, age, counting, thresholds, setAside, houseChoices);
+        scale, method, other, age, counting, thresholds, setAside, houseChoices, language);
   }
 
   public ComparisonRules withAge(BoneAge other) {
     return new ComparisonRules(
-        scale, method, priors, other, counting, thresholds, setAside, houseChoices);
+        scale, method, priors, other, counting, thresholds, setAside, houseChoices, language);
   }
 
   public ComparisonRules withCounting(Counting other) {
     return new ComparisonRules(
-        scale, method, priors, age, other, thresholds, setAside, houseChoices);
+        scale, method, priors, age, other, thresholds, setAside, houseChoices, language);
   }
 
   public ComparisonRules withThresholds(Thresholds other) {
-    return new ComparisonRules(scale, method, priors, age, counting, other, setAside, houseChoices);
+    return new ComparisonRules(scale, method, priors, age, counting, other, setAside, houseChoices, language);
   }
 
   public ComparisonRules withSetAside(List<SetAside> other) {
     return new ComparisonRules(
-        scale, method, priors, age, counting, thresholds, other, houseChoices);
+        scale, method, priors, age, counting, thresholds, other, houseChoices, language);
+  }
+
+  /** The same with answers in another language; what is reckoned does not change. */
+  public ComparisonRules withLanguage(Locale other) {
+    return new ComparisonRules(
+        scale, method, priors, age, counting, thresholds, setAside, houseChoices, other);
+  }
+
+  /** The words that answers are made of. */
+  Phrases phrases() {
+    return Phrases.in(language);
   }
 
   /** The same with another method for one element, chosen by the house. */
@@ -90,7 +105,7 @@ public record ComparisonRules(
 
   /** The same with other choices of the house. */
   public ComparisonRules withHouseChoices(Map<ElementKey, Method> choices) {
-    return new ComparisonRules(scale, method, priors, age, counting, thresholds, setAside, choices);
+    return new ComparisonRules(scale, method, priors, age, counting, thresholds, setAside, choices, language);
   }
 
   /** The house's choice for an element, where the method is left to rule. */

@@ -15,6 +15,7 @@ final class DrawerList {
   private final GroupDistances distances;
   private final BoneRow bone;
   private final ComparisonRules rules;
+  private final Phrases phrases;
 
   DrawerList(Fit fit, GroupDistances distances, BoneRow bone, ComparisonRules rules) {
     this.fit = fit;
@@ -22,6 +23,7 @@ final class DrawerList {
     this.distances = distances;
     this.bone = bone;
     this.rules = rules;
+    this.phrases = rules.phrases();
   }
 
   /** A taxon lies in the drawer if and only if its typicality on all readings is below the bar. */
@@ -34,11 +36,11 @@ final class DrawerList {
 
   private DrawerEntry entry(TaxonFit fit) {
     boolean few = fit.animals() < rules.thresholds().ruleOutAnimals();
-    String why = rules.scale() == Scale.PROPORTIONS ? "Its proportions differ." : why(fit.taxon());
+    String why = rules.scale() == Scale.PROPORTIONS ? phrases.say("drawer.proportions") : why(fit.taxon());
     return few
         ? new DrawerEntry(
             fit.taxon(),
-            "Too few animals to rule out (" + fit.animals() + "). " + why,
+            phrases.say("drawer.few", fit.animals(), why),
             DrawerEntry.Standing.TOO_FEW_TO_RULE_OUT)
         : new DrawerEntry(fit.taxon(), why, DrawerEntry.Standing.RULED_OUT);
   }
@@ -56,15 +58,14 @@ final class DrawerList {
     double smallest = shelf.get(0);
     double largest = shelf.get(shelf.size() - 1);
     if (reading < smallest) {
-      return code + " " + away(smallest - reading) + " under " + edge("smallest", shelf.size());
+      return phrases.say(
+          "drawer.under", code.value(), away(smallest - reading), edge("smallest", shelf.size()));
     }
     if (reading > largest) {
-      return code + " " + away(reading - largest) + " over " + edge("largest", shelf.size());
+      return phrases.say(
+          "drawer.over", code.value(), away(reading - largest), edge("largest", shelf.size()));
     }
-    return code
-        + " adds most to the distance: inside the range of "
-        + Wording.count(shelf.size(), "animal")
-        + ", but not together with the other readings.";
+    return phrases.say("drawer.inside", code.value(), phrases.say("animals", shelf.size()));
   }
 
   private MeasurementCode strongest(TaxonName taxon) {
@@ -76,11 +77,11 @@ final class DrawerList {
   }
 
   private String away(double difference) {
-    return Wording.number(difference) + (rules.scale() == Scale.RAW ? "" : " mm");
+    return phrases.number(difference) + (rules.scale() == Scale.RAW ? "" : " mm");
   }
 
-  private static String edge(String which, int animals) {
-    return animals == 1 ? "the only animal." : "the " + which + " of " + animals + " animals.";
+  private String edge(String which, int animals) {
+    return animals == 1 ? phrases.say("drawer.only") : phrases.say("drawer." + which, animals);
   }
 
   private double plain(double scaled) {

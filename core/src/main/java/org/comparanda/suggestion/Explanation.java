@@ -15,8 +15,11 @@ final class Explanation {
   private final BoneRow bone;
   private final List<TaxonFit> fits;
   private final Verdict verdict;
+  private final Phrases phrases;
 
-  Explanation(Sample sample, BoneRow bone, List<TaxonFit> fits, Verdict verdict) {
+  Explanation(Sample sample, BoneRow bone, List<TaxonFit> fits, Verdict verdict,
+      Phrases phrases) {
+    this.phrases = phrases;
     this.sample = sample;
     this.bone = bone;
     this.fits = fits;
@@ -45,15 +48,13 @@ final class Explanation {
     Contribution most =
         parts.stream().max(Comparator.comparingDouble(Contribution::dropIfLeftOut)).orElseThrow();
     return sample.set().size() == 1
-        ? sample.set().get(0) + " alone was compared."
-        : sample.set().get(most.column())
-            + " sets it furthest apart from "
-            + nearest.taxon()
-            + ": without it, the squared distance would fall from "
-            + Wording.number(nearest.distanceSquared())
-            + " to "
-            + Wording.number(Math.max(0, nearest.distanceSquared() - most.dropIfLeftOut()))
-            + ".";
+        ? phrases.say("why.alone", sample.set().get(0).value())
+        : phrases.say(
+            "why.apart",
+            sample.set().get(most.column()).value(),
+            nearest.taxon().value(),
+            phrases.number(nearest.distanceSquared()),
+            phrases.number(Math.max(0, nearest.distanceSquared() - most.dropIfLeftOut())));
   }
 
   private String difference(GroupDistances distances, TaxonName first, TaxonName second) {
@@ -61,26 +62,22 @@ final class Explanation {
     List<MeasurementCode> speakFor = speaking(parts, 1);
     List<MeasurementCode> speakAgainst = speaking(parts, -1);
     if (speakFor.isEmpty()) {
-      return "No reading speaks for "
-          + first
-          + " rather than "
-          + second
-          + ": what was likely before decides.";
+      return phrases.say("why.prior", first.value(), second.value());
     }
-    String sentence =
-        Wording.all(names(speakFor))
-            + (speakFor.size() == 1 ? " speaks for " : " speak for ")
-            + first
-            + " rather than "
-            + second
-            + (speakFor.size() == 1 ? "" : ", " + speakFor.get(0) + " most");
-    return speakAgainst.isEmpty()
-        ? sentence + "."
-        : sentence
-            + "; "
-            + Wording.all(names(speakAgainst))
-            + (speakAgainst.size() == 1 ? " speaks" : " speak")
-            + " the other way.";
+    String most =
+        speakFor.size() == 1 ? "" : phrases.say("why.for.most", speakFor.get(0).value());
+    String against =
+        speakAgainst.isEmpty()
+            ? "."
+            : phrases.say("why.against", speakAgainst.size(), phrases.all(names(speakAgainst)));
+    return phrases.say(
+        "why.for",
+        speakFor.size(),
+        phrases.all(names(speakFor)),
+        first.value(),
+        second.value(),
+        most,
+        against);
   }
 
   /** Measurements whose part has that sign and is worth a word, largest first. */
@@ -99,20 +96,18 @@ final class Explanation {
     List<String> thin =
         fits.stream()
             .filter(f -> f.thin() && verdict.taxa().contains(f.taxon()))
-            .map(f -> f.taxon() + " (" + Wording.count(f.animals(), "animal") + ")")
+            .map(f -> f.taxon() + " (" + phrases.say("animals", f.animals()) + ")")
             .toList();
     return thin.isEmpty()
         ? Optional.empty()
-        : Optional.of("Thin, judged by the pooled spread: " + Wording.all(thin) + ".");
+        : Optional.of(phrases.say("why.thin", phrases.all(thin)));
   }
 
   Optional<String> lessLikely() {
     return verdict.lessLikely().isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "Less likely, not ruled out: "
-                + Wording.all(Wording.names(verdict.lessLikely()))
-                + ".");
+            phrases.say("why.less", phrases.all(Wording.names(verdict.lessLikely()))));
   }
 
   private int group(TaxonName taxon) {

@@ -22,11 +22,16 @@ final class NextBest {
 
   private final Protocol protocol;
   private final Thresholds limits;
+  private final Phrases phrases;
   private final Function<List<MeasurementCode>, Sample> samples;
 
-  NextBest(Protocol protocol, Thresholds limits, Function<List<MeasurementCode>, Sample> samples) {
+  NextBest(
+      Protocol protocol,
+      ComparisonRules rules,
+      Function<List<MeasurementCode>, Sample> samples) {
+    this.phrases = rules.phrases();
     this.protocol = protocol;
-    this.limits = limits;
+    this.limits = rules.thresholds();
     this.samples = samples;
   }
 
@@ -112,18 +117,14 @@ final class NextBest {
     return fits.stream().map(f -> f.share() / sum).toList();
   }
 
-  private static String sentence(Worth worth, double open) {
+  private String sentence(Worth worth, double open) {
     double part = open > 0 ? worth.gain() / open : 0;
     String much =
         part >= 0.8
-            ? "is expected to settle nearly all of what is open"
+            ? "next.nearly"
             : part >= 0.6
-                ? "is expected to settle most of what is open"
-                : part >= 0.4
-                    ? "is expected to settle about half of what is open"
-                    : part >= 0.15
-                        ? "is expected to settle some of what is open"
-                        : "is expected to settle a little";
-    return worth.code() + " " + much + ".";
+                ? "next.most"
+                : part >= 0.4 ? "next.half" : part >= 0.15 ? "next.some" : "next.little";
+    return phrases.say("next", worth.code().value(), phrases.say(much));
   }
 }

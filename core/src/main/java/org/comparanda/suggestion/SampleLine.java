@@ -1,10 +1,9 @@
 package org.comparanda.suggestion;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.ElementKey;
+import org.comparanda.bone.ElementNames;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.measurement.Protocol;
@@ -13,57 +12,64 @@ import org.comparanda.statistics.Proportion;
 
 /** The second line under an answer: which bone, which sample, how the trial of the set went. */
 final class SampleLine {
-  private SampleLine() {}
+  private final Protocol protocol;
+  private final Locale language;
+  private final Phrases phrases;
+
+  SampleLine(Protocol protocol, Locale language) {
+    this.protocol = protocol;
+    this.language = language;
+    this.phrases = Phrases.in(language);
+  }
 
   /** "Left distal humerus, 2 measurements, 47 animals." */
-  static String of(BoneInHand bone, Protocol protocol, int measurements, int animals) {
-    return bone(bone, protocol)
-        + ", "
-        + Wording.count(measurements, "measurement")
-        + ", "
-        + Wording.count(animals, "animal")
-        + ".";
+  String of(BoneInHand bone, int measurements, int animals) {
+    return phrases.say(
+        "sample",
+        bone(bone),
+        phrases.say("measurements", measurements),
+        phrases.say("animals", animals));
   }
 
   /** What the trial says beside a verdict; empty where it has nothing to say. */
-  static String trial(Verdict verdict, Proportion gate, Proportion toldApart) {
+  String trial(Verdict verdict, Proportion gate, Proportion toldApart) {
     return switch (verdict.answer()) {
-      case FITS_ONE ->
-          " In the trial of this set that answer was right " + AnswerSentence.times(gate) + ".";
+      case FITS_ONE -> phrases.say("trial.one", AnswerSentence.times(gate, phrases));
       case FITS_A_FEW, FITS_GROUP_ONLY ->
           toldApart.tries() == 0
-              ? " The trial of this set held none of them."
-              : " In the trial of this set they were told apart "
-                  + AnswerSentence.times(toldApart)
-                  + ".";
+              ? phrases.say("trial.none")
+              : phrases.say("trial.apart", AnswerSentence.times(toldApart, phrases));
       default -> "";
     };
   }
 
-  static String elementName(ElementKey element, Protocol protocol) {
+  /** The element as the answers call it. */
+  String elementName(ElementKey element) {
     return element.equals(ElementKey.UNNAMED)
         ? "bone"
         : protocol
             .element(element)
-            .map(Element::name)
+            .map(this::name)
             .orElse(element.value())
-            .replaceFirst(",.*", "")
-            .toLowerCase(Locale.ROOT);
+            .replaceFirst(",.*", "");
   }
 
-  private static String bone(BoneInHand bone, Protocol protocol) {
-    List<String> words = new ArrayList<>();
-    if (bone.side() == Side.LEFT || bone.side() == Side.RIGHT) {
-      words.add(bone.side().name().toLowerCase(Locale.ROOT));
-    }
-    if (bone.portion() == Portion.PROXIMAL || bone.portion() == Portion.DISTAL) {
-      words.add(bone.portion().name().toLowerCase(Locale.ROOT));
-    }
-    words.add(elementName(bone.element(), protocol));
-    if (bone.portion() == Portion.SHAFT) {
-      words.add("shaft");
-    }
-    String text = String.join(" ", words);
+  /** Lower-case inside a sentence, where the language of the name writes it so. */
+  private String name(Element element) {
+    String name = ElementNames.in(language).of(element);
+    return name.equals(element.name()) ? name.toLowerCase(Locale.ROOT) : name;
+  }
+
+  private String bone(BoneInHand bone) {
+    boolean end = bone.portion() == Portion.PROXIMAL || bone.portion() == Portion.DISTAL;
+    boolean paired = bone.side() == Side.LEFT || bone.side() == Side.RIGHT;
+    String text =
+        phrases.say(
+            "bone",
+            paired ? phrases.say("side." + bone.side()) : "",
+            end ? phrases.say("portion." + bone.portion()) : "",
+            elementName(bone.element()),
+            bone.portion() == Portion.SHAFT ? phrases.say("portion.SHAFT") : "");
     return Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 }

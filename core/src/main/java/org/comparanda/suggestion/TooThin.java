@@ -10,11 +10,13 @@ import org.comparanda.statistics.discriminant.GroupMoments;
 /** Says what to do where the shelf has too few animals for a set: leave out, or add. */
 final class TooThin {
   private final Thresholds limits;
+  private final Phrases phrases;
   private final Function<List<MeasurementCode>, Sample> samples;
   private final int smallestSet;
 
   TooThin(ComparisonRules rules, Function<List<MeasurementCode>, Sample> samples) {
     this.limits = rules.thresholds();
+    this.phrases = rules.phrases();
     this.samples = samples;
     this.smallestSet = Coordinates.fewest(rules.scale());
   }
@@ -29,23 +31,22 @@ final class TooThin {
     int degrees = degrees(set, unit);
     String problem =
         moments.rows() == 0
-            ? "no animal on the shelf has " + together(set)
+            ? phrases.say("thin.none", together(set))
             : degrees >= limits.degreesNeeded() ? unended(why) : few(moments, set);
-    return "Shelf too thin: " + problem + ". " + remedy(set, unit, degrees);
+    return phrases.say("thin", problem, remedy(set, unit, degrees));
   }
 
-  private static String few(GroupMoments moments, List<MeasurementCode> set) {
-    String taxa = moments.groupsPresent() == 1 ? "1 taxon" : moments.groupsPresent() + " taxa";
-    return "only "
-        + Wording.count(moments.rows(), "animal")
-        + " of "
-        + taxa
-        + (moments.rows() == 1 ? " has " : " have ")
-        + together(set);
+  private String few(GroupMoments moments, List<MeasurementCode> set) {
+    return phrases.say(
+        "thin.few",
+        moments.rows(),
+        phrases.say("animals", moments.rows()),
+        phrases.say("taxa", moments.groupsPresent()),
+        together(set));
   }
 
-  private static String together(List<MeasurementCode> set) {
-    return list(set) + (set.size() == 1 ? "" : " together");
+  private String together(List<MeasurementCode> set) {
+    return set.size() == 1 ? list(set) : phrases.say("thin.together", list(set));
   }
 
   private String remedy(List<MeasurementCode> set, int unit, int degrees) {
@@ -57,21 +58,15 @@ final class TooThin {
       left = left.stream().filter(c -> !c.equals(worst)).toList();
       if (degrees(left, unit) >= limits.degreesNeeded()) {
         int animals = samples.apply(left).momentsWithout(unit, Sample.Offer.ANIMAL).rows();
-        return "Leave out "
-            + Wording.all(out.stream().map(MeasurementCode::value).toList())
-            + ": "
-            + Wording.count(animals, "animal")
-            + (animals == 1 ? " has" : " have")
-            + " the rest.";
+        return phrases.say(
+            "thin.leave",
+            phrases.all(out.stream().map(MeasurementCode::value).toList()),
+            animals,
+            phrases.say("animals", animals));
       }
     }
     int missing = Math.max(1, limits.degreesNeeded() - degrees);
-    return "Add to the shelf: measure "
-        + list(set)
-        + " on at least "
-        + missing
-        + " more"
-        + (missing == 1 ? " animal." : " animals.");
+    return phrases.say("thin.add", list(set), missing);
   }
 
   /** The measurement without which the fit stands on the most degrees of freedom. */
@@ -87,8 +82,8 @@ final class TooThin {
     return samples.apply(set).degreesWithout(unit);
   }
 
-  private static String list(List<MeasurementCode> set) {
-    return Wording.all(set.stream().map(MeasurementCode::value).toList());
+  private String list(List<MeasurementCode> set) {
+    return phrases.all(set.stream().map(MeasurementCode::value).toList());
   }
 
   private static String unended(String sentence) {

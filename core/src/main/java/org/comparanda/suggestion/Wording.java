@@ -6,8 +6,6 @@ import org.comparanda.taxon.TaxonName;
 
 /** Small pieces of plain sentences, the same in every answer. */
 final class Wording {
-  static final String STOP = " If this could be human, press STOP.";
-
   private Wording() {}
 
   /** "A", "A or B", "A, B or C". */
@@ -32,18 +30,6 @@ final class Wording {
   /** A part of 1 as whole per cents, without the sign: 0.674 is "67". */
   static String percent(double part) {
     return String.valueOf(Math.round(100 * part));
-  }
-
-  /** "5 in 100", "1 in 100", "5 in 1000". */
-  static String inHundred(double part) {
-    return part >= 0.01 ? Math.round(100 * part) + " in 100" : Math.round(1000 * part) + " in 1000";
-  }
-
-  /** A length or plain number with digits that fit a caliper: 0.42, 7.3, 19. */
-  static String number(double value) {
-    double size = Math.abs(value);
-    String pattern = size >= 10 ? "%.0f" : size >= 1 ? "%.1f" : "%.2f";
-    return String.format(Locale.ROOT, pattern, value);
   }
 
   /** A reading with one digit behind the point. */

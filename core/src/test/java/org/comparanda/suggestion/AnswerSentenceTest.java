@@ -3,6 +3,7 @@ package org.comparanda.suggestion;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.comparanda.bone.BoneAge;
@@ -39,8 +40,22 @@ class AnswerSentenceTest {
   private static String sentence(BoneAge age, boolean gate, TaxonFit... fits) {
     Thresholds limits = Thresholds.withDefaults();
     Verdict verdict = new AnswerRules(limits, TREE).decide(List.of(fits), t -> gate);
-    return new AnswerSentence(new Ladder(TREE, age), limits)
+    return new AnswerSentence(
+            new Ladder(TREE, age), ComparisonRules.withDefaults().withThresholds(limits))
         .of(verdict, List.of(fits), new Proportion(8, 10));
+  }
+
+  @Test
+  void theSameVerdictIsSaidInGerman() {
+    Thresholds limits = Thresholds.withDefaults();
+    List<TaxonFit> fits = List.of(fit(SHEEP, 0.6, 0.5), fit(GOAT, 0.4, 0.3));
+    Verdict verdict = new AnswerRules(limits, TREE).decide(fits, t -> true);
+    assertEquals(
+        "Passt zu wenigen: Ovis aries oder Capra hircus, ein bekanntes Paar von Doppelgängern.",
+        new AnswerSentence(
+                new Ladder(TREE, BoneAge.RECENT),
+                ComparisonRules.withDefaults().withLanguage(Locale.GERMANY))
+            .of(verdict, fits, new Proportion(8, 10)));
   }
 
   private static TaxonFit fit(TaxonName taxon, double share, double typicality) {

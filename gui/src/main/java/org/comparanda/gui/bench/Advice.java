@@ -2,6 +2,7 @@ package org.comparanda.gui.bench;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -29,9 +30,14 @@ public final class Advice {
   private final Shelf shelf;
   private final Protocol protocol;
   private final TaxonTree tree;
+  private final Locale language;
   private final Map<BoneAge, Comparison> byAge = new ConcurrentHashMap<>();
 
-  public Advice(Shelf shelf, Protocol protocol, TaxonTree tree) {
+  /**
+   * @param language of the sentences
+   */
+  public Advice(Shelf shelf, Protocol protocol, TaxonTree tree, Locale language) {
+    this.language = language;
     this.shelf = shelf;
     this.protocol = protocol;
     this.tree = tree;
@@ -81,7 +87,7 @@ public final class Advice {
   }
 
   private Comparison comparison(BoneAge age) {
-    return Comparison.of(shelf, protocol, tree, ComparisonRules.withDefaults().withAge(age));
+    return Comparison.of(shelf, protocol, tree, ComparisonRules.withDefaults().withAge(age).withLanguage(language));
   }
 
   /** Body mass by the line that is surest for this bone, if it is of the likeliest candidate. */

@@ -339,7 +339,8 @@ public final class BenchViewModel {
   }
 
   private void readShelf() {
-    Advice read = new Advice(place.animals().shelf(), place.protocol(), place.tree());
+    Advice read = new Advice(
+            place.animals().shelf(), place.protocol(), place.tree(), place.numbers().locale());
     place
         .ui()
         .execute(

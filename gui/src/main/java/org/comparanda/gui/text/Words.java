@@ -28,6 +28,11 @@ public final class Words {
     return new Words(ResourceBundle.getBundle(file, locale, noDetour), locale);
   }
 
+  /** The language asked for. */
+  public Locale locale() {
+    return locale;
+  }
+
   /** The text of a key, its places {0}, {1}, … filled; numbers written in the person's notation. */
   public String get(String key, Object... places) {
     return new MessageFormat(bundle.getString(key), locale).format(places);

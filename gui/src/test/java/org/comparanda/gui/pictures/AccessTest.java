@@ -133,6 +133,7 @@ class AccessTest {
             DemoCollection.CLOCK,
             look,
             tables,
-            collection));
+            collection,
+            new NoMemory()));
   }
 }

@@ -1,0 +1,32 @@
+package org.comparanda.bone;
+
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/**
+ * What the elements are called in one language. English names stand in the protocol; other
+ * languages have a file beside this class, {@code elements_de.properties} and so on, by key. What a
+ * file lacks keeps its name from the protocol.
+ */
+public final class ElementNames {
+  private static final ResourceBundle.Control NO_DETOUR =
+      ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+
+  private final ResourceBundle bundle;
+
+  private ElementNames(ResourceBundle bundle) {
+    this.bundle = bundle;
+  }
+
+  /** The names in a language. */
+  public static ElementNames in(Locale language) {
+    String file = ElementNames.class.getPackageName() + ".elements";
+    return new ElementNames(ResourceBundle.getBundle(file, language, NO_DETOUR));
+  }
+
+  /** What an element is called. */
+  public String of(Element element) {
+    String key = element.key().value();
+    return bundle.containsKey(key) ? bundle.getString(key) : element.name();
+  }
+}
