@@ -7,6 +7,7 @@ import org.comparanda.bone.Side;
 import org.comparanda.outside.OutsideCheck;
 import org.comparanda.outside.OutsideSet;
 import org.comparanda.outside.OutsideTable;
+import org.comparanda.outside.ProofRecord;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.taxon.TaxonName;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class OutsideBenchTest {
   /** Bones of one set put on the Bench: of more, every so manieth. */
-  private static final int MOST = 16;
+  private static final int MOST = ProofRecord.full() ? 200 : 8;
 
   // R 4.2.2, MASS 7.3.58.2: lda, qda; scikit-learn 1.2.1: LinearDiscriminantAnalysis(lsqr,
   // shrinkage = "auto"); priors as given when a row is out. 1e-8 absolute.
