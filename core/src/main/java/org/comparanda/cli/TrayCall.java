@@ -2,15 +2,13 @@ package org.comparanda.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.comparanda.bone.BoneAge;
+import org.comparanda.dossier.BesideCall;
 import org.comparanda.dossier.Dossier;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.storage.Collection;
 import org.comparanda.suggestion.Comparison;
 import org.comparanda.suggestion.ComparisonRules;
-import org.comparanda.suggestion.Suggestion;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.tables.TraitTable;
 import org.comparanda.taxon.TaxonName;
@@ -124,31 +122,16 @@ final class TrayCall implements Callable<Integer> {
     return Terminal.FINE;
   }
 
-  /** What the numbers say of a measured bone; nothing for one that may be human. */
-  static Beside beside(Collection opened, ReferenceTables tables, TrayBone bone, TaxonName called) {
-    Optional<Tray> tray =
-        opened.trays().all().stream().filter(t -> t.id().equals(bone.tray())).findFirst();
-    if (tray.isEmpty() || bone.standing() == TrayBone.Standing.STOPPED) {
-      return Beside.nothing();
-    }
-    Dossier dossier = new Dossier(tray.get(), bone, List.of(), opened.readings().of(bone.id()));
-    if (dossier.values().isEmpty()) {
-      return Beside.nothing();
-    }
-    BoneAge age = tray.get().age();
-    Suggestion suggestion =
+  private static Beside beside(
+      Collection opened, ReferenceTables tables, TrayBone bone, TaxonName called) {
+    Tray tray = TrayNamed.tray(opened, bone.tray().value());
+    return BesideCall.of(
         Comparison.of(
-                opened.animals().shelf(),
-                tables.protocol(),
-                tables.taxa(),
-                ComparisonRules.withDefaults().withAge(age))
-            .suggest(dossier.inHand());
-    return new Beside(
-        suggestion.candidates(),
-        suggestion.drawer().stream().map(d -> d.taxon()).toList(),
-        suggestion.taxa().stream()
-            .filter(fit -> fit.taxon().equals(called))
-            .map(fit -> fit.typicality())
-            .findFirst());
+            opened.animals().shelf(),
+            tables.protocol(),
+            tables.taxa(),
+            ComparisonRules.withDefaults().withAge(tray.age())),
+        new Dossier(tray, bone, List.of(), opened.readings().of(bone.id())),
+        called);
   }
 }

@@ -53,6 +53,7 @@ public final class Screens {
             place.ui());
     return List.of(
         new Screen("bench", () -> bench(place, shelf)),
+        new Screen("tray", () -> new TrayScreen(place).view(note(place), version())),
         new Screen(
             "shelf", () -> new ShelfView(shelf, shelfWords, note(place), OpenDialog.ofTables())),
         new Screen("sizedesk", () -> sizeDesk(place, shelf)),
@@ -168,7 +169,9 @@ public final class Screens {
                 place.collection().associations(),
                 place.collection().refits(),
                 place.collection().photos(),
-                place.collection().keptAnswers()),
+                place.collection().keptAnswers(),
+                place.collection().stops(),
+                place.collection().houseRules()),
             place.memory(),
             new SlipFolder(place));
     BenchView view = new BenchView(new BenchViewModel(bench), words, numbers, System::nanoTime);

@@ -223,7 +223,7 @@ public final class BenchView extends StackPane {
     if (bench.boneProperty().get().isEmpty()) {
       page.getChildren().add(bench.trayProperty().get().isPresent() ? emptyTray() : welcome());
     } else if (bench.stopped()) {
-      page.getChildren().add(placed(StopCard.aside(words)));
+      page.getChildren().add(placed(StopCard.aside(words, bench.contactCard())));
     } else {
       page.getChildren().addAll(middle, call);
     }

@@ -18,6 +18,7 @@ import org.comparanda.gui.control.falling.FallingPrint;
 import org.comparanda.gui.control.outline.BoneSketch;
 import org.comparanda.gui.photos.PhotosViewModel;
 import org.comparanda.gui.text.Words;
+import org.comparanda.house.RuleName;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.Person;
 import org.comparanda.measurement.PersonId;
@@ -407,7 +408,24 @@ public final class BenchViewModel {
   }
 
   private void setAside() {
-    bone.get().ifPresent(b -> store(b.withStanding(TrayBone.Standing.STOPPED)));
+    bone.get()
+        .ifPresent(
+            b -> {
+              place
+                  .books()
+                  .stops()
+                  .setAside(b.id(), person.get().id(), place.clock().instant(), "");
+              store(b.withStanding(TrayBone.Standing.STOPPED));
+            });
+  }
+
+  /** Whom the house calls when a bone may be human; what to do first while it says nobody. */
+  String contactCard() {
+    boolean set =
+        place.books().rules().all().stream().anyMatch(r -> r.name() == RuleName.CONTACT_CARD);
+    return set
+        ? place.books().rules().now(RuleName.CONTACT_CARD)
+        : place.words().get("stop.contact");
   }
 
   /** Takes the recorded state back, as undo takes a reading back. */

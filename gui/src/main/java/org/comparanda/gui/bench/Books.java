@@ -1,11 +1,13 @@
 package org.comparanda.gui.bench;
 
+import org.comparanda.house.HouseRules;
 import org.comparanda.photo.Photos;
 import org.comparanda.tray.Associations;
 import org.comparanda.tray.KeptAnswers;
 import org.comparanda.tray.Keying;
 import org.comparanda.tray.Numbering;
 import org.comparanda.tray.Refits;
+import org.comparanda.tray.Stops;
 
 /**
  * What the Bench keeps beside trays and readings.
@@ -16,6 +18,8 @@ import org.comparanda.tray.Refits;
  * @param refits bones in pieces
  * @param photos pictures of bones
  * @param answers answers kept beside calls
+ * @param stops bones set aside as possibly human
+ * @param rules of the house: its contact card
  */
 public record Books(
     Numbering numbering,
@@ -23,4 +27,6 @@ public record Books(
     Associations associations,
     Refits refits,
     Photos photos,
-    KeptAnswers answers) {}
+    KeptAnswers answers,
+    Stops stops,
+    HouseRules rules) {}

@@ -9,6 +9,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -67,11 +68,32 @@ final class CallBar extends BorderPane {
                   record.fire();
                   afterwards.run();
                 }));
-    FlowPane line = new FlowPane(yours, qualifier, taxon, basis, person(bench), note);
+    TextField why = why(call, record);
+    FlowPane line = new FlowPane(yours, qualifier, taxon, basis, person(bench), why, note);
     line.getStyleClass().add("call-line");
     setCenter(line);
     BorderPane.setAlignment(record, Pos.CENTER_RIGHT);
     setRight(record);
+  }
+
+  /** Comes only when a call goes against the suggestion. */
+  private TextField why(CallViewModel call, Button record) {
+    TextField why = new TextField();
+    why.setId("why-against");
+    why.setAccessibleText(words.get("call.why"));
+    why.setPromptText(words.get("call.why"));
+    why.textProperty().bindBidirectional(call.whyProperty());
+    why.visibleProperty().bind(call.whyAskedProperty().or(call.whyProperty().isNotEmpty()));
+    why.managedProperty().bind(why.visibleProperty());
+    why.addEventFilter(KeyEvent.KEY_PRESSED, event -> onEnter(event, record::requestFocus));
+    call.whyAskedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (is) {
+                why.requestFocus();
+              }
+            });
+    return why;
   }
 
   private static void onEnter(KeyEvent event, Runnable action) {

@@ -7,17 +7,24 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.comparanda.dossier.BesideCall;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.suggestion.Suggestion;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.tray.Beside;
 import org.comparanda.tray.Call;
+import org.comparanda.tray.CallDesk;
+import org.comparanda.tray.Grounds;
 import org.comparanda.tray.Qualifier;
 
 /**
@@ -30,10 +37,13 @@ public final class CallViewModel {
   private final ObjectProperty<Qualifier> qualifier = new SimpleObjectProperty<>(Qualifier.NONE);
   private final StringProperty taxon = new SimpleStringProperty("");
   private final StringProperty basis = new SimpleStringProperty("");
+  private final StringProperty why = new SimpleStringProperty("");
+  private final BooleanProperty whyAsked = new SimpleBooleanProperty();
   private final StringProperty recorded = new SimpleStringProperty("");
   private final ObservableList<String> names = FXCollections.observableArrayList();
   private final ObservableList<String> bases = FXCollections.observableArrayList();
   private Optional<BoneId> bone = Optional.empty();
+  private Optional<Suggestion> suggested = Optional.empty();
   private boolean sawSuggestion;
   private Runnable onMissingTaxon = () -> {};
   private Consumer<Call> onRecorded = call -> {};
@@ -55,6 +65,16 @@ public final class CallViewModel {
   /** What the call rests on. */
   public StringProperty basisProperty() {
     return basis;
+  }
+
+  /** One line of why, where the call goes against the suggestion. */
+  public StringProperty whyProperty() {
+    return why;
+  }
+
+  /** Whether that line is asked for. */
+  public ReadOnlyBooleanProperty whyAskedProperty() {
+    return whyAsked;
   }
 
   /** What was recorded last for this bone, or why nothing was; empty at first. */
@@ -88,6 +108,8 @@ public final class CallViewModel {
     qualifier.set(Qualifier.NONE);
     taxon.set("");
     basis.set("");
+    why.set("");
+    whyAsked.set(false);
     offer(Optional.empty());
     List<Call> calls = place.trays().callsOn(next);
     recorded.set(calls.isEmpty() ? "" : said(calls.get(calls.size() - 1)));
@@ -101,6 +123,7 @@ public final class CallViewModel {
 
   /** Puts the names and animals of a suggestion first. */
   void offer(Optional<Suggestion> suggestion) {
+    suggested = suggestion;
     sawSuggestion = sawSuggestion || suggestion.filter(s -> !s.taxa().isEmpty()).isPresent();
     Set<String> offered = new LinkedHashSet<>();
     suggestion.ifPresent(s -> s.candidates().forEach(name -> offered.add(name.value())));
@@ -143,17 +166,27 @@ public final class CallViewModel {
     }
     Call call =
         new Call(
-            0,
-            bone.get(),
-            new TaxonName(taxon.get().strip()),
-            qualifier.get(),
-            person.get(),
-            place.clock().instant(),
-            basis.get().strip(),
-            sawSuggestion);
-    Call made = place.trays().record(call);
-    onRecorded.accept(made);
-    recorded.set(said(made));
+                0,
+                bone.get(),
+                new TaxonName(taxon.get().strip()),
+                qualifier.get(),
+                person.get(),
+                place.clock().instant(),
+                basis.get().strip(),
+                sawSuggestion)
+            .withGrounds(Grounds.notSaid().withWhy(why.get().strip()));
+    Beside beside = suggested.map(s -> BesideCall.of(s, call.taxon())).orElse(Beside.nothing());
+    boolean against = beside.against(call.taxon(), place.tree());
+    whyAsked.set(against && call.grounds().why().isEmpty());
+    recorded.set(
+        new CallDesk(place.trays(), place.tree())
+            .record(call, beside)
+            .fold(
+                made -> {
+                  onRecorded.accept(made);
+                  return said(made);
+                },
+                none -> none.reason() + " " + none.remedy()));
   }
 
   private String said(Call call) {

@@ -32,13 +32,13 @@ final class StopCard {
   }
 
   /** What to do with a bone that was set aside. */
-  static VBox aside(Words words) {
+  static VBox aside(Words words, String contact) {
     VBox card =
         new VBox(
             line(words.get("stop.aside"), "answer"),
             line(words.get("stop.aside.what"), ""),
             line(words.get("stop.contact.title"), "strong"),
-            line(words.get("stop.contact"), ""));
+            line(contact, ""));
     card.setId("stop-aside");
     card.getStyleClass().addAll("card", "stop-card");
     return card;

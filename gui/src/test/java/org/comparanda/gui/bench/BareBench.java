@@ -63,7 +63,9 @@ record BareBench(Collection collection, BenchPlace place) implements AutoCloseab
                 collection.associations(),
                 collection.refits(),
                 collection.photos(),
-                collection.keptAnswers()),
+                collection.keptAnswers(),
+                collection.stops(),
+                collection.houseRules()),
             memory,
             new SlipsInMemory(new ArrayList<>())));
   }

@@ -72,7 +72,9 @@ record DemoBench(Collection collection, BenchPlace place, List<Runnable> waiting
                 collection.associations(),
                 collection.refits(),
                 collection.photos(),
-                collection.keptAnswers()),
+                collection.keptAnswers(),
+                collection.stops(),
+                collection.houseRules()),
             new MapMemory(new HashMap<>()),
             new SlipsInMemory(new ArrayList<>()));
     List<Runnable> waiting = new ArrayList<>();

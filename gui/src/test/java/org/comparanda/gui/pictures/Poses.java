@@ -26,6 +26,9 @@ final class Poses {
         new Pose("bench", "which-bone", Poses::whichBone),
         new Pose("bench", "definition", Poses::definition),
         new Pose("bench", "stop", Poses::stop),
+        new Pose("tray", "bone-by-eye", Poses::trayBone),
+        new Pose("tray", "found", Poses::trayFound),
+        new Pose("tray", "counts", Poses::trayCounts),
         new Pose("shelf", "animal", Poses::animal),
         new Pose("shelf", "import-refused", Poses::importRefused),
         new Pose("sizedesk", "slender-snout", Poses::slenderSnout),
@@ -116,6 +119,28 @@ final class Poses {
     hand.fill("from", from);
     hand.fill("permit", permit);
     hand.press("add");
+  }
+
+  /** A bone of the hard tray, called by eye against what the numbers say. */
+  private static void trayBone(Scene scene) {
+    Hand hand = new Hand(scene);
+    hand.select("trays", 1);
+    hand.select("bones", 1);
+    scene.getRoot().applyCss();
+    scene.getRoot().layout();
+    hand.type("call-name", "Capra cf. hircus");
+  }
+
+  private static void trayFound(Scene scene) {
+    Hand hand = new Hand(scene);
+    hand.select("trays", 0);
+    hand.type("find", "left femur");
+  }
+
+  private static void trayCounts(Scene scene) {
+    Hand hand = new Hand(scene);
+    hand.select("trays", 1);
+    hand.press("page-counts");
   }
 
   private static void animal(Scene scene) {

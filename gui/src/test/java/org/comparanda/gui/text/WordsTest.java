@@ -27,6 +27,7 @@ class WordsTest {
         "photos",
         "welcome",
         "shelf",
+        "tray",
         "sizedesk",
         "oldcards",
         "pile"

@@ -1,0 +1,155 @@
+package org.comparanda.gui.app;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.comparanda.dossier.BesideCall;
+import org.comparanda.dossier.Dossier;
+import org.comparanda.gui.text.Words;
+import org.comparanda.gui.tray.Printing;
+import org.comparanda.gui.tray.TrayRoom;
+import org.comparanda.gui.tray.TrayView;
+import org.comparanda.gui.tray.TrayViewModel;
+import org.comparanda.measurement.Person;
+import org.comparanda.measurement.PersonId;
+import org.comparanda.slips.LabelSize;
+import org.comparanda.slips.Paper;
+import org.comparanda.slips.SlipFacts;
+import org.comparanda.slips.Slips;
+import org.comparanda.storage.Collection;
+import org.comparanda.suggestion.Comparison;
+import org.comparanda.suggestion.ComparisonRules;
+import org.comparanda.tables.SkeletonGroups;
+import org.comparanda.tables.TraitTable;
+import org.comparanda.tally.CalledBones;
+import org.comparanda.tally.PlaceTally;
+import org.comparanda.tally.ProtocolNumbers;
+import org.comparanda.tally.Tally;
+import org.comparanda.tally.TaxonTally;
+import org.comparanda.taxon.TaxonName;
+import org.comparanda.tray.Beside;
+import org.comparanda.tray.Tray;
+import org.comparanda.tray.TrayBone;
+
+/** Wires the Tray screen. */
+final class TrayScreen {
+  private final Workplace place;
+  private final Words words;
+
+  TrayScreen(Workplace place) {
+    this.place = place;
+    this.words = Words.of("tray", place.locale());
+  }
+
+  TrayView view(String note, String program) {
+    Collection collection = place.collection();
+    TrayRoom room =
+        new TrayRoom(
+            collection.trays(),
+            person -> collection.by(person).trays(),
+            collection.lots(),
+            collection.scraps(),
+            collection.stops(),
+            collection.houseRules(),
+            collection.search(),
+            collection.people(),
+            collection.readings(),
+            place.tables().protocol(),
+            place.tables().taxa(),
+            TraitTable.shipped(place.tables().protocol(), place.tables().taxa()),
+            this::beside,
+            this::counts,
+            words,
+            place.locale(),
+            place.clock());
+    return new TrayView(
+        new TrayViewModel(room, place.work(), place.ui()),
+        note,
+        (slip, tray) -> print(slip, tray, program));
+  }
+
+  private Beside beside(Tray tray, TrayBone bone, TaxonName called) {
+    return BesideCall.of(
+        Comparison.of(
+            place.collection().animals().shelf(),
+            place.tables().protocol(),
+            place.tables().taxa(),
+            ComparisonRules.withDefaults().withAge(tray.age())),
+        new Dossier(tray, bone, List.of(), place.collection().readings().of(bone.id())),
+        called);
+  }
+
+  private List<String> counts(String lot) {
+    CalledBones called = CalledBones.of(place.collection().trays(), List.of(lot));
+    if (called.refusal().isPresent()) {
+      return List.of(called.refusal().get());
+    }
+    SkeletonGroups groups = SkeletonGroups.shipped(place.tables().taxa());
+    Tally tally = new Tally(new ProtocolNumbers(place.tables().protocol(), groups::of, Map.of()));
+    List<String> lines = new ArrayList<>(List.of(called.sentence()));
+    for (PlaceTally here : tally.count(called.rows())) {
+      lines.add(words.get("count.place", here.place()));
+      for (TaxonTally taxon : here.taxa()) {
+        lines.add(words.get("count.taxon", taxon.taxon(), taxon.nisp(), taxon.mni()));
+        taxon.steps().forEach(step -> lines.add("    " + step));
+      }
+    }
+    lines.add(words.get("count.closing"));
+    return lines;
+  }
+
+  private Optional<String> print(Printing.Slip slip, Tray tray, String program) {
+    return new SaveDialog()
+        .choose(tray.id().value() + ".pdf")
+        .map(file -> write(file, slip, tray, program));
+  }
+
+  private String write(Path file, Printing.Slip slip, Tray tray, String program) {
+    Collection collection = place.collection();
+    String head = collection.dayBookHead();
+    List<Dossier> bones = Dossier.of(tray, collection.trays(), collection.readings());
+    Slips slips = new Slips(facts(program, head));
+    try (OutputStream out = Files.newOutputStream(file)) {
+      int pages =
+          switch (slip) {
+            case LABELS -> slips.labels(out, bones, LabelSize.ORDINARY);
+            case CARD -> slips.trayCards(out, Map.of(tray, bones));
+            case CALLS -> slips.callSlips(out, bones);
+          };
+      return words.get("print.done", file.getFileName(), pages, head);
+    } catch (IOException problem) {
+      throw new UncheckedIOException(problem);
+    }
+  }
+
+  private SlipFacts facts(String program, String head) {
+    Collection collection = place.collection();
+    boolean simulated =
+        collection.trays().all().stream().anyMatch(t -> t.provenance().contains("simulated"));
+    return new SlipFacts(
+        Paper.A4,
+        String.valueOf(collection.file().getFileName()).replace(Collection.ENDING, ""),
+        "Comparanda " + program,
+        place.clock().instant(),
+        head,
+        simulated ? SlipFacts.DataKind.SIMULATED : SlipFacts.DataKind.RECORDED,
+        place.tables().protocol(),
+        this::name);
+  }
+
+  private String name(PersonId id) {
+    return place
+        .collection()
+        .people()
+        .person(id)
+        .map(Person::name)
+        .filter(name -> !name.isBlank())
+        .orElse(id.value());
+  }
+}

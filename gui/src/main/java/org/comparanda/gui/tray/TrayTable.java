@@ -1,0 +1,46 @@
+package org.comparanda.gui.tray;
+
+import java.util.function.Function;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import org.comparanda.tray.Priority;
+
+/** The trays, those wanted first on top. */
+final class TrayTable extends TableView<TrayLine> {
+  TrayTable(TrayViewModel model) {
+    TrayWords words = model.said();
+    setId("trays");
+    setItems(model.trays());
+    setPlaceholder(new Label(words.get("trays.none")));
+    column(words.get("column.priority"), 46, TrayTable::rank);
+    column(words.get("column.tray"), 156, line -> line.tray().name());
+    column(words.get("column.state"), 88, line -> words.word("state", line.tray().state()));
+    column(
+        words.get("column.with"), 72, line -> line.tray().assignedTo().map(words::who).orElse(""));
+    column(words.get("column.called"), 66, line -> line.called() + " / " + line.bones());
+    setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    getSelectionModel()
+        .selectedItemProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (is != null) {
+                model.openTray(is.tray().id());
+              }
+            });
+  }
+
+  private static String rank(TrayLine line) {
+    Priority priority = line.tray().priority();
+    return priority.equals(Priority.ordinary()) ? "" : String.valueOf(priority.rank());
+  }
+
+  private void column(String title, double width, Function<TrayLine, String> text) {
+    TableColumn<TrayLine, String> column = new TableColumn<>(title);
+    column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
+    column.setMinWidth(width);
+    column.setPrefWidth(width);
+    getColumns().add(column);
+  }
+}
