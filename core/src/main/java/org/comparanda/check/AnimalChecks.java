@@ -11,7 +11,7 @@ public final class AnimalChecks {
     return List.of(
         new UnitSlip(),
         new SwappedDigits(),
-        new SidesDiffer(SidesDiffer.USUAL_TOLERANCE),
+        new SidesDiffer(SideTolerance.usual()),
         new PartLonger(),
         new Outlier(Outlier.USUAL_LEVEL),
         new NumberTwice(),
@@ -28,8 +28,20 @@ public final class AnimalChecks {
    * for being unlike its kind.
    */
   public static List<Finding> findings(ShelfEntries entries) {
+    return findings(entries, (number, kind) -> {});
+  }
+
+  /** Hears which check begins, by its number and kind. */
+  public interface Watcher {
+    void begins(int number, FindingKind kind);
+  }
+
+  /** The same, saying how far it is. */
+  public static List<Finding> findings(ShelfEntries entries, Watcher watcher) {
     List<Finding> found = new ArrayList<>();
-    for (ShelfCheck check : all()) {
+    List<ShelfCheck> checks = all();
+    for (ShelfCheck check : checks) {
+      watcher.begins(checks.indexOf(check) + 1, check.kind());
       for (Finding finding : check.check(entries)) {
         if (finding.kind() != FindingKind.OUTLIER || !explained(finding, found)) {
           found.add(finding);

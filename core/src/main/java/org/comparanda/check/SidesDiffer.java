@@ -6,14 +6,8 @@ import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Side;
 import org.comparanda.measurement.MeasurementCode;
 
-/**
- * Left and right of one animal differ by more than a part of the longer one.
- *
- * @param tolerance 0.05 is a twentieth; common practice, no source
- */
-record SidesDiffer(double tolerance) implements ShelfCheck {
-  static final double USUAL_TOLERANCE = 0.05;
-
+/** Left and right of one animal differ by more than a part of the longer one. */
+record SidesDiffer(SideTolerance tolerance) implements ShelfCheck {
   @Override
   public FindingKind kind() {
     return FindingKind.SIDES_DIFFER;
@@ -34,7 +28,7 @@ record SidesDiffer(double tolerance) implements ShelfCheck {
     for (MeasurementCode code : pair.shared()) {
       double left = pair.left().value(code);
       double right = pair.right().value(code);
-      if (Math.abs(left - right) > tolerance * Math.max(Math.abs(left), Math.abs(right))) {
+      if (tolerance.exceeds(left, right)) {
         findings.add(
             Finding.ofValue(
                 kind(),

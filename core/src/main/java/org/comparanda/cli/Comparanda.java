@@ -57,6 +57,12 @@ public final class Comparanda {
             .addSubcommand(new ShelfCheckCommand(terminal))
             .addSubcommand(new ShelfStock(terminal))
             .addSubcommand(new ShelfWanted(terminal)));
+    line.addSubcommand(
+        new CommandLine(new TaxaCommand())
+            .addSubcommand(new TaxaAdd(terminal))
+            .addSubcommand(new TaxaList(terminal))
+            .addSubcommand(new TaxaRename(terminal))
+            .addSubcommand(new TaxaMove(terminal)));
     line.addSubcommand(new SuggestCommand(terminal));
     line.addSubcommand(
         new CommandLine(new KeptCommand())

@@ -51,7 +51,7 @@ final class ExportArchive implements Callable<Integer> {
               head,
               bones.openness(),
               tables.protocol(),
-              tables.taxa(),
+              HouseTables.tree(opened, tables),
               ExportedBones.names(opened.people()));
       FinishedFile.write(out, bytes -> rows.putAll(DarwinCoreArchive.write(bytes, bones, facts)));
     }

@@ -14,6 +14,7 @@ import org.comparanda.reference.Shelf;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
+import org.comparanda.taxon.TaxonTree;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -69,7 +70,8 @@ final class ShelfAdd implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     if (dryRun && !Files.exists(file)) {
-      List<AnimalCard> cards = cards(new Shelf(List.of()), tables.options());
+      List<AnimalCard> cards =
+          cards(new Shelf(List.of()), ReferenceTables.shipped().taxa(), tables.options());
       wouldStore(cards, 0);
       return Terminal.FINE;
     }
@@ -80,7 +82,8 @@ final class ShelfAdd implements Callable<Integer> {
       if (!again) {
         collection.importedTables().ofContent(content).ifPresent(this::refuse);
       }
-      List<AnimalCard> cards = cards(everyNumber(collection), options);
+      List<AnimalCard> cards =
+          cards(everyNumber(collection), HouseTables.of(collection).taxa(), options);
       if (dryRun) {
         wouldStore(cards, collection.animals().shelf().animals().size());
       } else {
@@ -106,10 +109,9 @@ final class ShelfAdd implements Callable<Integer> {
             + " say --again.");
   }
 
-  private List<AnimalCard> cards(Shelf numbers, TableOptions options) {
+  private List<AnimalCard> cards(Shelf numbers, TaxonTree tree, TableOptions options) {
     ReferenceTables words = ReferenceTables.shipped();
-    return TableReader.of(
-            words.protocol(), words.taxa(), options.withTaxa(TableOptions.Taxa.OPTIONAL))
+    return TableReader.of(words.protocol(), tree, options.withTaxa(TableOptions.Taxa.OPTIONAL))
         .watchedBy(new ProgressLine(terminal, table))
         .cardsFor(numbers, table)
         .fold(

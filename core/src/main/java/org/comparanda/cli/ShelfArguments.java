@@ -49,13 +49,14 @@ final class ShelfArguments {
               + (table == null ? "no shelf" : "more than one shelf")
               + " to compare with.");
     }
-    return table == null ? stored(terminal, tables) : read(terminal, tables, options, table);
+    return table == null ? stored(terminal) : read(terminal, tables, options, table);
   }
 
-  private Opened stored(Terminal terminal, ReferenceTables tables) {
+  private Opened stored(Terminal terminal) {
     try (Collection opened =
         Collection.open(java.util.Objects.requireNonNull(collection), terminal.clock())) {
       opened.caution().ifPresent(terminal::note);
+      ReferenceTables tables = HouseTables.of(opened);
       return new Opened(opened.animals().shelf(), tables.protocol(), tables, Optional.empty());
     }
   }

@@ -116,7 +116,8 @@ final class ShelfCheckCommand implements Callable<Integer> {
         Collection.open(java.util.Objects.requireNonNull(collection), terminal.clock())) {
       List<Finding> findings =
           AnimalChecks.findings(
-              ShelfEntries.of(opened.animals().shelf(), words.protocol(), words.taxa()));
+              ShelfEntries.of(
+                  opened.animals().shelf(), words.protocol(), HouseTables.tree(opened, words)));
       if (accept != 0) {
         accept(findings, opened);
       }

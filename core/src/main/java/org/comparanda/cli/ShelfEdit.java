@@ -19,6 +19,7 @@ import org.comparanda.register.Change;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -111,7 +112,10 @@ final class ShelfEdit implements Callable<Integer> {
 
   private static Predicate<TaxonName> known(Collection opened, ReferenceTables words) {
     List<TaxonName> there = opened.animals().shelf().taxa();
-    return name -> words.taxa().taxon(name).isPresent() || there.contains(name);
+    TaxonTree tree = HouseTables.tree(opened, words);
+    return name ->
+        tree.taxon(name).filter(t -> !t.rank().equals("synonym")).isPresent()
+            || there.contains(name);
   }
 
   private AnimalCard refused(List<CardProblem> problems) {

@@ -17,6 +17,7 @@ import org.comparanda.slips.LabelSize;
 import org.comparanda.slips.Paper;
 import org.comparanda.slips.SlipFacts;
 import org.comparanda.slips.Slips;
+import org.comparanda.stock.Wanted;
 import org.comparanda.storage.Collection;
 import org.comparanda.suggestion.Comparison;
 import org.comparanda.suggestion.ComparisonRules;
@@ -33,7 +34,7 @@ import picocli.CommandLine.Parameters;
     name = "slips",
     description = {
       "Write labels, cards and lists as PDF. KIND: labels, cards (one a tray), drawers (of the own",
-      "shelf), pile (what came in), calls, or report (of one --bone). Slips stay in the house:"
+      "shelf), pile (what came in), wanted (what to prepare next), calls, or report (of one --bone). Slips stay in the house:"
           + " places are on them."
     },
     mixinStandardHelpOptions = true)
@@ -46,6 +47,7 @@ final class SlipsCommand implements Callable<Integer> {
     CARDS,
     DRAWERS,
     PILE,
+    WANTED,
     CALLS,
     REPORT
   }
@@ -53,7 +55,7 @@ final class SlipsCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       paramLabel = "KIND",
-      description = "labels, cards, drawers, pile, calls or report.")
+      description = "labels, cards, drawers, pile, wanted, calls or report.")
   private Kind kind = Kind.LABELS;
 
   @Parameters(index = "1", paramLabel = "OUT.pdf", description = "The PDF.")
@@ -89,7 +91,7 @@ final class SlipsCommand implements Callable<Integer> {
     try (Collection opened = Collection.open(collection, terminal.clock())) {
       opened.caution().ifPresent(terminal::note);
       head = opened.dayBookHead();
-      ReferenceTables tables = ReferenceTables.shipped();
+      ReferenceTables tables = HouseTables.of(opened);
       SlipFacts facts = facts(opened, tables, head);
       FinishedFile.write(out, bytes -> pages[0] = write(bytes, opened, tables, facts));
     }
@@ -121,6 +123,7 @@ final class SlipsCommand implements Callable<Integer> {
       case CARDS -> slips.trayCards(bytes, trays(opened));
       case DRAWERS -> slips.drawerList(bytes, opened.animals().shelf());
       case PILE -> slips.pile(bytes, PileList.entries(opened));
+      case WANTED -> slips.wanted(bytes, Wanted.withDefaults().of(opened.animals().shelf()));
       case CALLS -> slips.callSlips(bytes, bones(opened));
       case REPORT -> report(bytes, opened, tables, facts);
     };

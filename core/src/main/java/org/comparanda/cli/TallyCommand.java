@@ -99,10 +99,11 @@ final class TallyCommand implements Callable<Integer> {
   }
 
   private int ofCollection(Path file) throws IOException {
-    ReferenceTables words = ReferenceTables.shipped();
+    ReferenceTables words;
     CalledBones called;
     try (Collection opened = Collection.open(file, terminal.clock())) {
       opened.caution().ifPresent(terminal::note);
+      words = HouseTables.of(opened);
       called = CalledBones.of(opened.trays(), lots);
     }
     terminal.note(called.sentence());

@@ -3,6 +3,7 @@ package org.comparanda.slips;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.comparanda.dossier.Dossier;
@@ -10,6 +11,7 @@ import org.comparanda.pile.PileEntry;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.Shelf;
 import org.comparanda.reference.ShelfBone;
+import org.comparanda.stock.Wanted;
 import org.comparanda.tray.Call;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
@@ -184,6 +186,30 @@ public final class Slips {
             (e.arrival().permit().isEmpty() ? "" : "Permit " + e.arrival().permit() + ". ")
                 + e.why()
                 + (e.arrival().remarks().isEmpty() ? "" : " " + e.arrival().remarks()));
+      }
+      sheet.write(out);
+      return sheet.pages();
+    }
+  }
+
+  /** What to prepare next, the largest gain first. */
+  public int wanted(OutputStream out, List<Wanted.Entry> entries) throws IOException {
+    try (Sheet sheet = new Sheet(facts)) {
+      Table table =
+          new Table(
+                  sheet,
+                  "Wanted: five animals more of these help most",
+                  List.of("", "Taxon", "Element", "Gain, nat", "Why"))
+              .withWidths(List.of(0.05f, 0.22f, 0.14f, 0.11f, 0.48f));
+      for (int i = 0; i < entries.size(); i++) {
+        Wanted.Entry entry = entries.get(i);
+        table.row(
+            List.of(
+                String.valueOf(i + 1),
+                entry.taxon().value(),
+                entry.element().value(),
+                String.format(Locale.ROOT, "%.4f", entry.gain()),
+                entry.reason()));
       }
       sheet.write(out);
       return sheet.pages();

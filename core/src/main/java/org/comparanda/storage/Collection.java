@@ -26,6 +26,7 @@ import org.comparanda.pile.Pile;
 import org.comparanda.reference.ImportedTables;
 import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.reference.TableMappings;
+import org.comparanda.register.Names;
 import org.comparanda.register.Register;
 import org.comparanda.secondlook.Draws;
 import org.comparanda.tray.Associations;
@@ -170,6 +171,11 @@ public final class Collection implements AutoCloseable {
   /** The animals' cards, and every change of them. */
   public Register register() {
     return new SqlRegister(database, new ShelfVersions(clock), dayBook);
+  }
+
+  /** The house's own names of taxa. */
+  public Names names() {
+    return new SqlNames(database, new ShelfVersions(clock), dayBook);
   }
 
   /** The readings of the bones in hand. */

@@ -31,6 +31,11 @@ record DayBookRows(String bench, Clock clock, Optional<PersonId> by) {
       "insert into day_book (bench, number, at, subject, content, previous, hash) values"
           + " (:bench, :number, :at, :subject, :content, :previous, :hash)";
 
+  /** The same book, in which changes stand as that person's. */
+  DayBookRows by(PersonId person) {
+    return new DayBookRows(bench, clock, Optional.of(person));
+  }
+
   /** Writes that a row was added or changed; called after the row was written. */
   void wrote(Handle h, Kept kept, Object key, String words) {
     write(h, kept.subject(key), Fingerprints.one(h, kept, key), words);

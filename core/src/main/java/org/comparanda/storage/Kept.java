@@ -28,6 +28,7 @@ record Kept(String word, String table, String key, Set<String> apart, List<Part>
               new Part("shelf_correction", "animal_id", "animal_id, number"),
               new Part("animal_register", "animal_id", "animal_id")));
   static final Kept SHELF = plain("shelf", "shelf_change", "version");
+  static final Kept TAXON = plain("taxon", "house_taxon", "name");
   static final Kept TRAY = plain("tray", "tray", "id");
   static final Kept BONE = plain("bone", "tray_bone", "id");
   static final Kept READING = plain("reading", "reading", "id");
@@ -59,6 +60,7 @@ record Kept(String word, String table, String key, Set<String> apart, List<Part>
           PERSON,
           ANIMAL,
           SHELF,
+          TAXON,
           TRAY,
           BONE,
           READING,

@@ -166,7 +166,7 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
         .execute();
     String moved =
         new Change("animal", other.id().value(), kept.id().value()).line() + "; " + note.why();
-    bones.forEach(bone -> by(note).wrote(h, Kept.BONE, bone, moved));
+    bones.forEach(bone -> dayBook.by(note.who()).wrote(h, Kept.BONE, bone, moved));
   }
 
   @Override
@@ -213,14 +213,9 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
     List<String> words = new ArrayList<>(List.of(verb));
     changes.forEach(change -> words.add(change.line()));
     words.add("why: " + note.why());
-    by(note).wrote(h, Kept.ANIMAL, after.id().value(), String.join("; ", words));
-    by(note).wrote(h, Kept.SHELF, versions.next(h, 1, what), what);
+    dayBook.by(note.who()).wrote(h, Kept.ANIMAL, after.id().value(), String.join("; ", words));
+    dayBook.by(note.who()).wrote(h, Kept.SHELF, versions.next(h, 1, what), what);
     return changes;
-  }
-
-  /** The book, in which this stands as that person's. */
-  private DayBookRows by(ChangeNote note) {
-    return new DayBookRows(dayBook.bench(), dayBook.clock(), Optional.of(note.who()));
   }
 
   private static String origin(ChangeNote note) {

@@ -54,6 +54,11 @@ public record ReferenceTables(
     return new ReferenceTables(protocol, outlines, taxa, all, whichBone);
   }
 
+  /** With another tree of taxa, such as the shipped one with a house's own names in it. */
+  public ReferenceTables withTaxa(TaxonTree other) {
+    return new ReferenceTables(protocol, outlines, other, equations, whichBone);
+  }
+
   /** The drawing of an element, if there is one. */
   public Optional<Outline> outline(ElementKey element) {
     return outlines.stream().filter(o -> o.element().equals(element)).findFirst();

@@ -81,6 +81,11 @@ public final class TaxonTree {
     return shared.stream().filter(n -> !isRoot(n)).findFirst();
   }
 
+  /** The groups of taxa that look alike. */
+  List<Set<TaxonName>> lookAlikes() {
+    return lookAlikes;
+  }
+
   /** The taxa that look like this one; empty when none is known. */
   public Set<TaxonName> lookAlikesOf(TaxonName name) {
     Set<TaxonName> others = new LinkedHashSet<>();

@@ -76,7 +76,7 @@ class AnimalChecksTest {
             bone("HB-1", SHEEP, "humerus", Side.RIGHT, "GL", 158.5, "Bd", 32.5));
     assertEquals(
         "Left is 150, right is 158.5.",
-        only(new SidesDiffer(SidesDiffer.USUAL_TOLERANCE), rows).message());
+        only(new SidesDiffer(SideTolerance.usual()), rows).message());
   }
 
   @Test
@@ -232,7 +232,7 @@ class AnimalChecksTest {
 
   @Test
   void anAcceptedFindingComesUpAgainWhenItsValueChanges() {
-    ShelfCheck sides = new SidesDiffer(SidesDiffer.USUAL_TOLERANCE);
+    ShelfCheck sides = new SidesDiffer(SideTolerance.usual());
     Finding accepted = only(sides, sides(158.5));
     AcceptedFinding acceptance = AcceptedFinding.of(accepted, "healed break", Instant.EPOCH);
     assertEquals(

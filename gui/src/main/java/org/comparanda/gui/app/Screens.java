@@ -17,7 +17,6 @@ import org.comparanda.gui.pile.PileRoom;
 import org.comparanda.gui.pile.PileView;
 import org.comparanda.gui.pile.PileViewModel;
 import org.comparanda.gui.shelf.ShelfRoom;
-import org.comparanda.gui.shelf.ShelfView;
 import org.comparanda.gui.shelf.ShelfViewModel;
 import org.comparanda.gui.sizedesk.FileDialogs;
 import org.comparanda.gui.sizedesk.Room;
@@ -45,6 +44,7 @@ public final class Screens {
             new ShelfRoom(
                 place.collection().animals(),
                 new TableDesk(place),
+                () -> place.collection().register().all(),
                 place.tables().protocol(),
                 place.tables().taxa(),
                 shelfWords,
@@ -54,8 +54,7 @@ public final class Screens {
     return List.of(
         new Screen("bench", () -> bench(place, shelf)),
         new Screen("tray", () -> new TrayScreen(place).view(note(place), version())),
-        new Screen(
-            "shelf", () -> new ShelfView(shelf, shelfWords, note(place), OpenDialog.ofTables())),
+        new Screen("shelf", () -> Keeping.shelf(place, shelf, shelfWords, note(place))),
         new Screen("sizedesk", () -> sizeDesk(place, shelf)),
         new Screen("oldcards", () -> oldCards(place)),
         new Screen("pile", () -> pile(place)));

@@ -16,6 +16,9 @@ import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.ShelfBone;
+import org.comparanda.register.BodyMeasure;
+import org.comparanda.register.Changes;
+import org.comparanda.register.Restriction;
 import org.comparanda.taxon.TaxonName;
 
 /** Animals and bones in words. */
@@ -30,21 +33,47 @@ final class AnimalWords {
     this.protocol = protocol;
   }
 
-  AnimalCard card(Animal animal) {
+  /** The card, with what the register holds beside the animal. */
+  AnimalCard card(Animal animal, Optional<org.comparanda.register.AnimalCard> more) {
     List<AnimalCard.Fact> facts = new ArrayList<>();
+    more.filter(c -> !c.standing().onTheShelf())
+        .ifPresent(c -> fact(facts, "standing", Changes.words(c.standing())));
     fact(facts, "drawer", animal.drawer().orElse(words.get("source." + lower(animal.source()))));
+    more.ifPresent(c -> fact(facts, "source", c.sourceName()));
     fact(facts, "sex", animal.sex());
     fact(facts, "age", animal.ageClass());
     fact(facts, "origin", animal.origin());
-    fact(facts, "length", length(animal));
-    fact(facts, "mass", mass(animal));
+    fact(facts, "length", length(animal) + more.map(c -> taken(c.length())).orElse(""));
+    fact(facts, "mass", mass(animal) + more.map(c -> taken(c.mass())).orElse(""));
     fact(facts, "flags", flags(animal.flags()));
+    more.ifPresent(c -> terms(facts, c.restriction()));
     fact(facts, "remarks", animal.remarks());
     return new AnimalCard(
         animal.id().value(),
         animal.taxon().map(TaxonName::value).orElse(""),
         facts,
         animal.bones().stream().map(bone -> bone(bone, animal)).toList());
+  }
+
+  private String taken(BodyMeasure measure) {
+    String kind =
+        measure.kind() == BodyMeasure.Kind.NOT_KNOWN
+            ? ""
+            : words.get("measured." + lower(measure.kind()));
+    return java.util.stream.Stream.of(
+            kind, measure.how(), measure.on().map(Object::toString).orElse(""))
+        .filter(part -> !part.isEmpty())
+        .map(part -> ", " + part)
+        .collect(Collectors.joining());
+  }
+
+  private void terms(List<AnimalCard.Fact> facts, Restriction terms) {
+    fact(facts, "permit", terms.permit());
+    fact(facts, "words", terms.words());
+    if (terms.export() == Restriction.Export.FORBIDDEN) {
+      fact(facts, "export", words.get("export.forbidden"));
+    }
+    fact(facts, "handover", terms.handOverBy().map(Object::toString).orElse(""));
   }
 
   String length(Animal animal) {

@@ -1,18 +1,25 @@
 package org.comparanda.gui.shelf;
 
+import java.util.List;
 import java.util.Optional;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.text.Words;
 
 /** One animal: who it is, and every bone with its readings and state. */
 final class CardPane extends VBox {
   private final Words words;
+  private final List<Button> buttons;
 
-  CardPane(ShelfViewModel model, Words words) {
+  CardPane(ShelfViewModel model, Words words, List<Button> buttons) {
     this.words = words;
+    this.buttons = List.copyOf(buttons);
     setId("animal-card");
     getStyleClass().addAll("card", "animal-card");
     model.cardProperty().addListener((o, was, is) -> show(is));
@@ -41,7 +48,11 @@ final class CardPane extends VBox {
     card.get().bones().forEach(bone -> bones.getChildren().add(line(bone)));
     ScrollPane scroll = new ScrollPane(bones);
     scroll.setFitToWidth(true);
-    getChildren().addAll(new javafx.scene.layout.HBox(10, number, taxon), facts, scroll);
+    Region spring = new Region();
+    HBox.setHgrow(spring, Priority.ALWAYS);
+    HBox head = new HBox(10, number, taxon, spring);
+    head.getChildren().addAll(buttons);
+    getChildren().addAll(head, facts, scroll);
     VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
   }
 

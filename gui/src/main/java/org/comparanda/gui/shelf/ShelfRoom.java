@@ -2,8 +2,10 @@ package org.comparanda.gui.shelf;
 
 import java.nio.file.Path;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.ImportedTable;
@@ -13,10 +15,15 @@ import org.comparanda.reference.TableMappings;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.taxon.TaxonTree;
 
-/** What the Shelf screen looks at. */
+/**
+ * What the Shelf screen looks at.
+ *
+ * @param cards every animal's card, those that left the shelf included
+ */
 public record ShelfRoom(
     ReferenceAnimals animals,
     Adding adding,
+    Supplier<List<AnimalCard>> cards,
     Protocol protocol,
     TaxonTree tree,
     Words words,

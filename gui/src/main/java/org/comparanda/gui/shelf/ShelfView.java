@@ -1,8 +1,12 @@
 package org.comparanda.gui.shelf;
 
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.beans.property.SimpleStringProperty;
@@ -12,16 +16,20 @@ import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.comparanda.bone.ElementKey;
 import org.comparanda.gui.shelf.ImportState.Stage;
 import org.comparanda.gui.text.Words;
 import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.reference.Animal;
+import org.comparanda.reference.AnimalId;
 import org.comparanda.taxon.TaxonName;
 
 /** The Shelf: the animals at the left, the stock and the open animal's card at the right. */
@@ -30,26 +38,39 @@ public final class ShelfView extends BorderPane {
   private final Words words;
   private final TableView<Animal> table = new TableView<>();
   private final TextField search = new TextField();
+  private final ShelfPages pages;
+  private final Map<String, Region> made = new HashMap<>();
+  private final StackPane page = new StackPane();
+  private final ToggleGroup tabs = new ToggleGroup();
+  private final HBox animals;
 
   /**
    * Builds the view; it looks at the collection each time it comes into the window.
    *
    * @param note what is said beside the title (simulated demo data), may be empty
    * @param files asks which table is to be imported
+   * @param pages the keeper's pages
    */
-  public ShelfView(ShelfViewModel model, Words words, String note, Supplier<Optional<Path>> files) {
+  public ShelfView(
+      ShelfViewModel model,
+      Words words,
+      String note,
+      Supplier<Optional<Path>> files,
+      ShelfPages pages) {
     this.model = model;
     this.words = words;
+    this.pages = pages;
     setId("shelf-screen");
     getStyleClass().addAll("screen", "shelf");
     getStylesheets()
         .add(Objects.requireNonNull(ShelfView.class.getResource("shelf.css")).toExternalForm());
     setTop(header(note, files));
-    HBox open = new HBox(animals(), right());
-    open.getStyleClass().add("halves");
+    animals = new HBox(animals(), right());
+    animals.getStyleClass().add("halves");
+    show(ShelfPages.ANIMALS);
     ImportPane intake = new ImportPane(model, words);
-    open.visibleProperty().bind(model.importProperty().map(state -> state.stage() == Stage.NONE));
-    setCenter(new StackPane(open, intake));
+    page.visibleProperty().bind(model.importProperty().map(state -> state.stage() == Stage.NONE));
+    setCenter(new StackPane(page, intake));
     parentProperty()
         .addListener(
             (o, was, is) -> {
@@ -64,6 +85,49 @@ public final class ShelfView extends BorderPane {
     model.tryImport(table);
   }
 
+  /** Shows a page by its key. */
+  public void show(String key) {
+    Region shown =
+        key.equals(ShelfPages.ANIMALS)
+            ? animals
+            : made.computeIfAbsent(key, k -> Objects.requireNonNull(pages.pages().get(k), k).get());
+    page.getChildren().setAll(shown);
+    tabs.getToggles().forEach(tab -> tab.setSelected(key.equals(tab.getUserData())));
+  }
+
+  /** Opens an animal among the others. */
+  public void open(AnimalId id) {
+    show(ShelfPages.ANIMALS);
+    model.open(id);
+  }
+
+  /** Lists the animals of a taxon with an element. */
+  public void list(TaxonName taxon, ElementKey element) {
+    show(ShelfPages.ANIMALS);
+    model.filterTaxon(Optional.of(taxon));
+    model.filterElement(Optional.of(element));
+  }
+
+  private HBox tabs() {
+    HBox row = new HBox();
+    row.getStyleClass().add("page-tabs");
+    if (!pages.tabs().isEmpty()) {
+      tab(row, ShelfPages.ANIMALS);
+      pages.tabs().forEach(key -> tab(row, key));
+    }
+    return row;
+  }
+
+  private void tab(HBox row, String key) {
+    ToggleButton tab = new ToggleButton(words.get("page." + key));
+    tab.setId("page-" + key);
+    tab.setUserData(key);
+    tab.setToggleGroup(tabs);
+    tab.getStyleClass().setAll("page-tab");
+    tab.setOnAction(event -> show(key));
+    row.getChildren().add(tab);
+  }
+
   private HBox header(String note, Supplier<Optional<Path>> files) {
     Label title = new Label(words.get("title"));
     title.getStyleClass().add("title");
@@ -74,7 +138,18 @@ public final class ShelfView extends BorderPane {
     Button load = new Button(words.get("import"));
     load.setId("import-table");
     load.setOnAction(event -> files.get().ifPresent(this::importTable));
-    HBox header = new HBox(title, says, spring, load);
+    HBox header = new HBox(title, says, tabs(), spring);
+    if (!pages.tabs().isEmpty()) {
+      Button add = new Button(words.get("animal.add"));
+      add.setId("animal-add");
+      add.setOnAction(
+          event -> {
+            pages.add().run();
+            show("card");
+          });
+      header.getChildren().add(add);
+    }
+    header.getChildren().add(load);
     header.getStyleClass().add("header");
     return header;
   }
@@ -123,7 +198,7 @@ public final class ShelfView extends BorderPane {
     table.setItems(model.listed());
     table.setAccessibleText(words.get("title"));
     table.setPlaceholder(new Label(words.get("table.empty")));
-    column("number", 86, a -> a.id().value());
+    column("number", 86, model::number);
     column("taxon", 152, a -> a.taxon().map(TaxonName::value).orElse(""))
         .setCellFactory(c -> new Italic());
     column("drawer", 84, a -> a.drawer().orElse(""));
@@ -160,11 +235,34 @@ public final class ShelfView extends BorderPane {
     help.getStyleClass().add("note");
     VBox stock = new VBox(title, help, new StockGrid(model));
     stock.getStyleClass().addAll("card", "stock-card");
-    CardPane card = new CardPane(model, words);
+    CardPane card = new CardPane(model, words, cardButtons());
     VBox.setVgrow(card, Priority.ALWAYS);
     VBox right = new VBox(stock, card);
     right.getStyleClass().add("right");
     return right;
+  }
+
+  private List<Button> cardButtons() {
+    return pages.tabs().isEmpty()
+        ? List.of()
+        : List.of(
+            cardButton("card", "card.edit", pages.edit()),
+            cardButton("skeleton", "card.measure", pages.measure()));
+  }
+
+  private Button cardButton(String key, String text, Consumer<AnimalId> does) {
+    Button button = new Button(words.get(text));
+    button.setId("open-" + key);
+    button.setOnAction(
+        event ->
+            model
+                .openedAnimal()
+                .ifPresent(
+                    animal -> {
+                      does.accept(animal);
+                      show(key);
+                    }));
+    return button;
   }
 
   private static final class Italic extends TableCell<Animal, String> {

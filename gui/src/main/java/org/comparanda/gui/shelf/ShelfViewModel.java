@@ -1,10 +1,14 @@
 package org.comparanda.gui.shelf;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -37,6 +41,7 @@ public final class ShelfViewModel {
   private final Intake intake;
   private final StringProperty count = new SimpleStringProperty("");
   private Shelf shelf = new Shelf(List.of());
+  private Map<AnimalId, org.comparanda.register.AnimalCard> cards = Map.of();
   private Optional<AnimalId> opened = Optional.empty();
 
   public ShelfViewModel(ShelfRoom room, Executor work, Executor ui) {
@@ -53,12 +58,16 @@ public final class ShelfViewModel {
         () -> {
           Shelf now = room.animals().shelf();
           Stock counted = Stock.of(now);
-          ui.execute(() -> take(now, counted));
+          Map<AnimalId, org.comparanda.register.AnimalCard> cards = new HashMap<>();
+          room.cards().get().forEach(card -> cards.put(card.id(), card));
+          ui.execute(() -> take(now, counted, cards));
         });
   }
 
-  private void take(Shelf now, Stock counted) {
+  private void take(
+      Shelf now, Stock counted, Map<AnimalId, org.comparanda.register.AnimalCard> known) {
     shelf = now;
+    cards = known;
     stock.set(counted);
     taxa.setAll(now.taxa());
     list();
@@ -125,8 +134,34 @@ public final class ShelfViewModel {
 
   private void list() {
     ShelfFilter now = filter.get();
-    listed.setAll(shelf.animals().stream().filter(now::takes).toList());
+    List<Animal> taken = new ArrayList<>(shelf.animals().stream().filter(now::takes).toList());
+    if (!now.text().isBlank()) {
+      taken.addAll(offTheShelf().filter(now::takes).toList());
+    }
+    listed.setAll(taken);
     count.set(room.words().get("count", listed.size(), shelf.animals().size()));
+  }
+
+  /** Retired animals and second numbers: found by searching, in no stock and no fit. */
+  private Stream<Animal> offTheShelf() {
+    return cards.values().stream()
+        .filter(card -> !card.standing().onTheShelf())
+        .map(org.comparanda.register.AnimalCard::animal)
+        .sorted(Comparator.comparing(Animal::id));
+  }
+
+  /** Catalogue number, and whether the animal left the shelf. */
+  String number(Animal animal) {
+    boolean there =
+        Optional.ofNullable(cards.get(animal.id()))
+            .map(card -> card.standing().onTheShelf())
+            .orElse(true);
+    return there ? animal.id().value() : room.words().get("number.off", animal.id());
+  }
+
+  /** Every number that was ever given; none is given twice. */
+  private Shelf everyNumber() {
+    return new Shelf(Stream.concat(shelf.animals().stream(), offTheShelf()).toList());
   }
 
   /** Opens an animal's card, now or as soon as the collection is read. */
@@ -135,20 +170,31 @@ public final class ShelfViewModel {
     showOpened();
   }
 
+  /** The animal whose card is open. */
+  Optional<AnimalId> openedAnimal() {
+    return opened;
+  }
+
   private void showOpened() {
-    card.set(opened.flatMap(shelf::animal).map(said::card));
+    card.set(
+        opened.flatMap(
+            id ->
+                shelf
+                    .animal(id)
+                    .or(() -> offTheShelf().filter(a -> a.id().equals(id)).findFirst())
+                    .map(animal -> said.card(animal, Optional.ofNullable(cards.get(id))))));
   }
 
   /**
    * Reads a table without storing anything; the state then says what is wrong, or that it is sound.
    */
   public void tryImport(Path table) {
-    intake.tryTable(table, shelf);
+    intake.tryTable(table, everyNumber());
   }
 
   /** The same table once more, its doubtful columns in these units, by their codes. */
   public void tryAgain(Map<String, LengthUnit> units, TableOptions.Unknown unknown) {
-    intake.tryAgain(units, unknown, shelf);
+    intake.tryAgain(units, unknown, everyNumber());
   }
 
   /** Looks at another sheet of the same workbook. */

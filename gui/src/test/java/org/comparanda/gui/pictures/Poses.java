@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
+import javafx.scene.control.Labeled;
 
 /** The states of the screens that docs/pictures shows. */
 final class Poses {
@@ -31,6 +32,12 @@ final class Poses {
         new Pose("tray", "counts", Poses::trayCounts),
         new Pose("shelf", "animal", Poses::animal),
         new Pose("shelf", "import-refused", Poses::importRefused),
+        new Pose("shelf", "card", Poses::card),
+        new Pose("shelf", "findings", scene -> new Hand(scene).press("page-findings")),
+        new Pose("shelf", "stock", scene -> new Hand(scene).press("page-stock")),
+        new Pose("shelf", "skeleton", Poses::skeleton),
+        new Pose("shelf", "names", Poses::names),
+        new Pose("shelf", "wanted", scene -> new Hand(scene).press("page-wanted")),
         new Pose("sizedesk", "slender-snout", Poses::slenderSnout),
         new Pose("sizedesk", "diagnostics", Poses::diagnostics),
         new Pose("sizedesk", "more", Poses::more),
@@ -145,6 +152,48 @@ final class Poses {
 
   private static void animal(Scene scene) {
     new Hand(scene).select("animals", 3);
+  }
+
+  /** The heel bones of a sheep, the right one a tenth broader than the left. */
+  private static void skeleton(Scene scene) {
+    animal(scene);
+    Hand hand = new Hand(scene);
+    hand.press("open-skeleton");
+    scene.getRoot().applyCss();
+    scene.getRoot().layout();
+    hand.type("skeleton-who", "demo");
+    hand.press("element-calcaneus");
+    for (String reading : List.of("54.8", "19.2", "54.8", "19.2", "54.6", "21.5", "54.7", "21.5")) {
+      if (scene.lookup("#skeleton-prompt") instanceof Labeled says
+          && says.getText().contains("pass")) {
+        hand.type("skeleton-field", reading);
+      }
+    }
+  }
+
+  private static void names(Scene scene) {
+    Hand hand = new Hand(scene);
+    hand.press("page-taxa");
+    scene.getRoot().applyCss();
+    scene.getRoot().layout();
+    hand.select("taxa", 5);
+  }
+
+  /** A card with an invented permit, a day that is none, and what its double would give it. */
+  private static void card(Scene scene) {
+    animal(scene);
+    Hand hand = new Hand(scene);
+    hand.press("open-card");
+    scene.getRoot().applyCss();
+    scene.getRoot().layout();
+    hand.type("field-permit", "X 17/2 (invented)");
+    hand.type("field-hand_over_by", "new year");
+    hand.choose("field-export", "forbidden");
+    hand.type("who", "demo");
+    hand.type("why", "permit found in the file");
+    hand.press("card-save");
+    hand.type("double-number", "HB-0105");
+    hand.press("double-look");
   }
 
   /** A table with a letter in a number, an unknown element, and an animal that is there already. */

@@ -55,6 +55,7 @@ class ShelfViewModelTest {
         new ShelfRoom(
             animals,
             animals::addCards,
+            List::of,
             TABLES.protocol(),
             TABLES.taxa(),
             Words.of("shelf", Locale.ENGLISH),

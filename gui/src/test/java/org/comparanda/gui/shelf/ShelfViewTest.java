@@ -33,7 +33,8 @@ class ShelfViewTest {
             ShelfViewModelTest.model(animals),
             Words.of("shelf", Locale.ENGLISH),
             "invented",
-            () -> chosen);
+            () -> chosen,
+            ShelfPages.none());
     StackPane dressed = new StackPane(view);
     dressed.getStylesheets().add("/org/comparanda/gui/app/light.css");
     stage.setScene(new Scene(dressed, 1234, 768));

@@ -1,0 +1,27 @@
+package org.comparanda.taxon;
+
+import java.util.Optional;
+
+/**
+ * A name that the house brought in itself.
+ *
+ * @param name scientific name without authority
+ * @param author authority, may be empty
+ * @param rank may be empty
+ * @param parent next higher taxon; empty hangs it on the root
+ * @param acceptedAs the accepted name when this one is a synonym
+ * @param commonName name in plain words, may be empty
+ * @param source where the row comes from
+ */
+public record HouseTaxon(
+    TaxonName name,
+    String author,
+    String rank,
+    Optional<TaxonName> parent,
+    Optional<TaxonName> acceptedAs,
+    String commonName,
+    String source) {
+  HouseTaxon withParent(TaxonName other) {
+    return new HouseTaxon(name, author, rank, Optional.of(other), acceptedAs, commonName, source);
+  }
+}

@@ -1,0 +1,114 @@
+package org.comparanda.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.comparanda.measurement.BoneId;
+import org.comparanda.storage.Collection;
+import org.comparanda.tray.Qualifier;
+import org.comparanda.tray.TrayBone;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Names come from a file, are renamed and moved. Authorities are from memory, animals invented. */
+class TaxaCommandTest {
+  private static final String NAMES =
+      """
+      taxonID,scientificName,scientificNameAuthorship,taxonRank,parentNameUsageID,acceptedNameUsageID,taxonomicStatus,vernacularName,kingdom
+      1,Lepus,"Linnaeus, 1758",genus,,,accepted,hares,Animalia
+      2,"Lepus europaeus Pallas, 1778","Pallas, 1778",species,1,,accepted,brown hare,Animalia
+      3,Lepus invented,,species,1,2,synonym,,Animalia
+      """;
+
+  @TempDir Path folder;
+  private Path room;
+
+  @BeforeEach
+  void fill() throws IOException {
+    room = folder.resolve("room.comparanda");
+    Path table =
+        Files.writeString(
+            folder.resolve("shelf.csv"),
+            """
+            animal,taxon,element,side,GL [mm]
+            HB-1,Ovis aries,humerus,left,150
+            HB-2,Ovis aries,humerus,right,151
+            """);
+    assertEquals(0, Typed.command("shelf", "add", table, "--collection", room).code());
+  }
+
+  private Typed taxa(Object... words) {
+    Object[] all = new Object[words.length + 7];
+    all[0] = "taxa";
+    System.arraycopy(words, 0, all, 1, words.length);
+    Object[] change = {"--collection", room, "--by", "p1", "--why", "new list"};
+    System.arraycopy(change, 0, all, words.length + 1, 6);
+    return Typed.command(all);
+  }
+
+  private String list(String words) {
+    return Typed.command("taxa", "list", words, "--collection", room).out();
+  }
+
+  @Test
+  void namesComeWithAuthorityAndSynonymsAfterADryRun() throws IOException {
+    Path names = Files.writeString(folder.resolve("names.csv"), NAMES);
+    Typed dry = taxa("add", names, "--dry-run");
+    assertEquals(0, dry.code(), dry.err());
+    assertTrue(dry.out().contains("Would bring in 3 names; nothing was stored."), dry.out());
+    assertEquals("", list("Lepus"));
+    assertEquals(0, taxa("add", names).code());
+    assertEquals(
+        "Lepus europaeus Pallas, 1778, species (brown hare), under Lepus < Vertebrata; synonyms:"
+            + " Lepus invented",
+        list("invented").strip());
+  }
+
+  @Test
+  void everyWrongRowIsNamedAndNothingIsStored() throws IOException {
+    Path names =
+        Files.writeString(
+            folder.resolve("names.csv"),
+            "taxonID,scientificName,parentNameUsageID,taxonomicStatus\n"
+                + "1,Lepus,9,accepted\n2,,1,accepted\n3,Lepus invented,1,synonym\n");
+    Typed added = taxa("add", names);
+    assertEquals(2, added.code());
+    assertTrue(added.err().contains("no row has this taxonID"), added.err());
+    assertTrue(added.err().contains("the name is missing"), added.err());
+    assertTrue(added.err().contains("no accepted name is given for the synonym"), added.err());
+    assertEquals("", list("Lepus"));
+  }
+
+  @Test
+  void animalsFollowANewNameAndCallsKeepWhatWasWritten() {
+    try (Collection opened = Collection.open(room, Typed.CLOCK)) {
+      opened.trays().save(Room.tray("T", "lot", "place"));
+      opened.trays().save(Room.bone("B-1", "T", TrayBone.Standing.OPEN, ""));
+      opened.trays().record(Room.call("B-1", "Ovis aries", Qualifier.NONE, "by eye"));
+    }
+    Typed renamed = taxa("rename", "Ovis aries", "Ovis gmelini");
+    assertEquals(0, renamed.code(), renamed.err());
+    assertTrue(renamed.out().contains("2 animals with it"), renamed.out());
+    assertTrue(list("Ovis aries").startsWith("Ovis gmelini"), list("Ovis aries"));
+    Typed show = Typed.command("shelf", "show", "HB-1", "--collection", room, "--history");
+    assertTrue(show.out().contains("taxon: \"Ovis aries\" -> \"Ovis gmelini\""), show.out());
+    try (Collection opened = Collection.open(room, Typed.CLOCK)) {
+      assertEquals("Ovis aries", opened.trays().callsOn(new BoneId("B-1")).get(0).taxon().value());
+    }
+    assertEquals(0, Typed.command("daybook", "verify", "--collection", room).code());
+  }
+
+  @Test
+  void aTaxonIsMovedInTheTree() {
+    assertEquals(0, taxa("move", "Ovis", "--under", "Bovidae").code());
+    assertTrue(list("Ovis aries").contains("under Ovis < Bovidae <"), list("Ovis aries"));
+    Typed ring = taxa("move", "Bovidae", "--under", "Ovis");
+    assertEquals(2, ring.code());
+    assertFalse(ring.err().contains("program itself failed"), ring.err());
+  }
+}

@@ -1,0 +1,114 @@
+package org.comparanda.gui.app;
+
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.comparanda.gui.shelf.ShelfPages;
+import org.comparanda.gui.shelf.ShelfView;
+import org.comparanda.gui.shelf.ShelfViewModel;
+import org.comparanda.gui.shelf.keeping.CardPage;
+import org.comparanda.gui.shelf.keeping.CardViewModel;
+import org.comparanda.gui.shelf.keeping.FindingsPage;
+import org.comparanda.gui.shelf.keeping.FindingsViewModel;
+import org.comparanda.gui.shelf.keeping.KeeperRoom;
+import org.comparanda.gui.shelf.keeping.Signature;
+import org.comparanda.gui.shelf.keeping.SkeletonPage;
+import org.comparanda.gui.shelf.keeping.SkeletonViewModel;
+import org.comparanda.gui.shelf.keeping.StockPage;
+import org.comparanda.gui.shelf.keeping.StockViewModel;
+import org.comparanda.gui.shelf.keeping.TaxaPage;
+import org.comparanda.gui.shelf.keeping.TaxaViewModel;
+import org.comparanda.gui.shelf.keeping.WantedPage;
+import org.comparanda.gui.shelf.keeping.WantedViewModel;
+import org.comparanda.gui.text.Words;
+import org.comparanda.measurement.PersonId;
+import org.comparanda.slips.Paper;
+import org.comparanda.slips.SlipFacts;
+import org.comparanda.slips.Slips;
+import org.comparanda.storage.Collection;
+import org.comparanda.tables.ReferenceTables;
+
+/** Wires the Shelf with the keeper's pages. */
+final class Keeping {
+  private Keeping() {}
+
+  static ShelfView shelf(Workplace place, ShelfViewModel shelf, Words words, String note) {
+    KeeperRoom room =
+        new KeeperRoom(
+            place.collection().animals(),
+            place.collection().register(),
+            place.collection().acceptedFindings(),
+            place.collection().readings(),
+            place.tables().protocol(),
+            place.tables().taxa(),
+            place.clock(),
+            Words.of("keeper", place.locale()),
+            place.locale());
+    Signature signature = new Signature();
+    CardViewModel card =
+        new CardViewModel(room, signature, place.work(), place.ui(), shelf::refresh);
+    FindingsViewModel findings = new FindingsViewModel(room, place.work(), place.ui());
+    StockViewModel stock = new StockViewModel(room, place.work(), place.ui());
+    SkeletonViewModel skeleton =
+        new SkeletonViewModel(room, signature, place.work(), place.ui(), shelf::refresh);
+    TaxaViewModel taxa =
+        new TaxaViewModel(
+            room,
+            place.collection().names(),
+            ReferenceTables.shipped().taxa(),
+            signature,
+            place.work(),
+            place.ui(),
+            shelf::refresh);
+    WantedViewModel wanted = new WantedViewModel(room, place.work(), place.ui());
+    ShelfView[] view = new ShelfView[1];
+    ShelfPages pages =
+        new ShelfPages(
+            List.of("findings", "stock", "wanted", "taxa"),
+            Map.of(
+                "skeleton",
+                    () -> new SkeletonPage(skeleton, () -> view[0].show(ShelfPages.ANIMALS)),
+                "taxa", () -> new TaxaPage(taxa, OpenDialog.ofTables()),
+                "card", () -> new CardPage(card, () -> view[0].show(ShelfPages.ANIMALS)),
+                "findings", () -> new FindingsPage(findings, id -> view[0].open(id)),
+                "stock",
+                    () -> new StockPage(stock, (taxon, element) -> view[0].list(taxon, element)),
+                "wanted", () -> new WantedPage(wanted, list -> print(list, place))),
+            card::open,
+            skeleton::open,
+            card::openNew);
+    view[0] = new ShelfView(shelf, words, note, OpenDialog.ofTables(), pages);
+    return view[0];
+  }
+
+  /** Asks where, and writes the list as it is shown; what went wrong is said on the page. */
+  private static void print(WantedViewModel wanted, Workplace place) {
+    Optional<Path> file = new SaveDialog().choose("wanted.pdf");
+    file.ifPresent(
+        where ->
+            wanted.print(
+                entries -> {
+                  try (OutputStream out = Files.newOutputStream(where)) {
+                    return new Slips(facts(place)).wanted(out, entries);
+                  }
+                }));
+  }
+
+  private static SlipFacts facts(Workplace place) {
+    boolean simulated =
+        place.collection().animals().shelf().animals().stream()
+            .anyMatch(a -> a.remarks().contains("simulated"));
+    return new SlipFacts(
+        Paper.A4,
+        String.valueOf(place.collection().file().getFileName()).replace(Collection.ENDING, ""),
+        "Comparanda",
+        place.clock().instant(),
+        place.collection().dayBookHead(),
+        simulated ? SlipFacts.DataKind.SIMULATED : SlipFacts.DataKind.RECORDED,
+        place.tables().protocol(),
+        PersonId::value);
+  }
+}

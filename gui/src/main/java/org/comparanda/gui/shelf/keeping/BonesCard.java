@@ -1,0 +1,148 @@
+package org.comparanda.gui.shelf.keeping;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import org.comparanda.bone.Element;
+import org.comparanda.bone.Portion;
+import org.comparanda.bone.Side;
+import org.comparanda.gui.text.Numbers;
+import org.comparanda.gui.text.Words;
+import org.comparanda.measurement.Measurement;
+import org.comparanda.reference.ShelfBone;
+import org.comparanda.register.AnimalCard;
+import org.comparanda.register.BoneEdit;
+
+/** The bones of a card, and one value of one of them to be put right. */
+final class BonesCard extends VBox {
+  private final CardViewModel model;
+  private final Words words;
+  private final Numbers numbers;
+  private final VBox bones = new VBox();
+  private final ComboBox<Element> element = new ComboBox<>();
+  private final ComboBox<Side> side = new ComboBox<>();
+  private final ComboBox<Portion> portion = new ComboBox<>();
+  private final ComboBox<Measurement> code = new ComboBox<>();
+  private final TextField value = new TextField();
+
+  BonesCard(CardViewModel model) {
+    this.model = model;
+    words = model.room().words();
+    numbers = new Numbers(model.room().locale());
+    getStyleClass().addAll("card", "bones-card");
+    bones.getStyleClass().add("bones");
+    getChildren().addAll(Written.label(words.get("bones"), "strong"), bones, choices());
+    model.cardProperty().addListener((o, was, is) -> show(is));
+    show(model.cardProperty().get());
+  }
+
+  private void show(Optional<AnimalCard> card) {
+    bones.getChildren().clear();
+    card.ifPresent(c -> c.animal().bones().forEach(b -> bones.getChildren().add(line(b))));
+    setVisible(card.isPresent());
+    setManaged(card.isPresent());
+  }
+
+  private VBox line(ShelfBone bone) {
+    String name =
+        model.room().element(bone.element()) + ", " + words.get("side." + lower(bone.side()));
+    if (bone.portion() != Portion.WHOLE) {
+      name += ", " + words.get("portion." + lower(bone.portion()));
+    }
+    String values =
+        bone.values().entrySet().stream()
+            .map(e -> e.getKey() + " " + numbers.upTo(e.getValue(), 2))
+            .collect(Collectors.joining("   "));
+    String flags =
+        bone.flags().stream()
+            .sorted()
+            .map(f -> words.get("flag." + lower(f)))
+            .collect(Collectors.joining(", "));
+    VBox line = new VBox(Written.wrapped(name, "strong"), Written.wrapped(values));
+    if (!flags.isEmpty()) {
+      line.getChildren().add(Written.wrapped(flags, "note"));
+    }
+    return line;
+  }
+
+  private FlowPane choices() {
+    element
+        .getItems()
+        .setAll(
+            model.room().protocol().elements().stream()
+                .filter(e -> !model.room().protocol().of(e.key()).isEmpty())
+                .toList());
+    said(element, Element::name);
+    element.valueProperty().addListener((o, was, is) -> codes(is));
+    side.getItems().setAll(Side.values());
+    said(side, s -> words.get("side." + lower(s)));
+    side.setValue(Side.LEFT);
+    portion.getItems().setAll(Portion.values());
+    said(portion, p -> words.get("portion." + lower(p)));
+    portion.setValue(Portion.WHOLE);
+    said(code, m -> m.code().value());
+    value.setPromptText(words.get("bone.value.prompt"));
+    value.setId("bone-value");
+    value.getStyleClass().add("bone-value");
+    element.setId("bone-element");
+    side.setId("bone-side");
+    code.setId("bone-code");
+    element.setPromptText(words.get("bone.element"));
+    code.setPromptText(words.get("bone.code"));
+    Button put = Written.button(words.get("bone.put"), "bone-put", this::put);
+    FlowPane row = new FlowPane(8, 6, element, side, portion, code, value, put);
+    row.getStyleClass().add("bone-choices");
+    return row;
+  }
+
+  private void codes(Element chosen) {
+    code.getItems().setAll(model.room().protocol().of(chosen.key()));
+    boolean axial = chosen.symmetry() == org.comparanda.bone.Symmetry.AXIAL;
+    side.setValue(axial ? Side.AXIAL : side.getValue() == Side.AXIAL ? Side.LEFT : side.getValue());
+  }
+
+  private void put() {
+    String typed = value.getText().strip();
+    boolean number = typed.matches("[0-9]{1,5}([.][0-9]{1,3})?") && Double.parseDouble(typed) > 0;
+    if (element.getValue() == null || code.getValue() == null || !(typed.isEmpty() || number)) {
+      model.sentenceProperty().set(words.get("bone.not.read", typed));
+      return;
+    }
+    model.put(
+        new BoneEdit(
+            element.getValue().key(),
+            side.getValue(),
+            portion.getValue(),
+            Optional.empty(),
+            Map.of(
+                code.getValue().code(),
+                number ? Optional.of(Double.parseDouble(typed)) : Optional.empty())));
+    value.clear();
+  }
+
+  private static <T> void said(ComboBox<T> box, java.util.function.Function<T, String> name) {
+    box.setConverter(
+        new StringConverter<>() {
+          @Override
+          public String toString(T one) {
+            return one == null ? "" : name.apply(one);
+          }
+
+          @Override
+          public T fromString(String shown) {
+            throw new UnsupportedOperationException("It is chosen, never typed.");
+          }
+        });
+  }
+
+  private static String lower(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+}

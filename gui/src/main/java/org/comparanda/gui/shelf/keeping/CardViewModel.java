@@ -1,0 +1,330 @@
+package org.comparanda.gui.shelf.keeping;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.collections.ObservableMap;
+import org.comparanda.daybook.DayBookEntry;
+import org.comparanda.reference.Animal;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.reference.Source;
+import org.comparanda.register.AnimalCard;
+import org.comparanda.register.BoneEdit;
+import org.comparanda.register.CardEdit;
+import org.comparanda.register.CardField;
+import org.comparanda.register.CardProblem;
+import org.comparanda.register.ChangeNote;
+import org.comparanda.register.Merge;
+import org.comparanda.statistics.Outcome;
+import org.comparanda.taxon.TaxonName;
+
+/**
+ * One animal's card being edited. What is typed is stored whole, or refused with a line at each
+ * field that is wrong; until then the collection is as it was.
+ */
+public final class CardViewModel {
+  private final KeeperRoom room;
+  private final Executor work;
+  private final Executor ui;
+  private final Runnable afterwards;
+  private final Signature signature;
+
+  private final ObjectProperty<Optional<AnimalCard>> card =
+      new SimpleObjectProperty<>(Optional.empty());
+  private final StringProperty number = new SimpleStringProperty("");
+  private final Map<CardField, StringProperty> texts = new EnumMap<>(CardField.class);
+  private final ObservableMap<CardField, String> problems = FXCollections.observableHashMap();
+  private final StringProperty sentence = new SimpleStringProperty("");
+  private final ObservableList<DayBookEntry> history = FXCollections.observableArrayList();
+  private final StringProperty other = new SimpleStringProperty("");
+  private final ObjectProperty<Optional<Merge>> merge =
+      new SimpleObjectProperty<>(Optional.empty());
+
+  /**
+   * A card that is not open yet.
+   *
+   * @param afterwards runs on {@code ui} after something was stored
+   */
+  public CardViewModel(
+      KeeperRoom room, Signature signature, Executor work, Executor ui, Runnable afterwards) {
+    this.room = room;
+    this.signature = signature;
+    this.work = work;
+    this.ui = ui;
+    this.afterwards = afterwards;
+    for (CardField field : CardField.values()) {
+      texts.put(field, new SimpleStringProperty(""));
+    }
+  }
+
+  /** The card as it stands in the collection; empty for a new animal. */
+  public ReadOnlyObjectProperty<Optional<AnimalCard>> cardProperty() {
+    return card;
+  }
+
+  /** Catalogue number of a new animal. */
+  public StringProperty numberProperty() {
+    return number;
+  }
+
+  public StringProperty textProperty(CardField field) {
+    return Optional.ofNullable(texts.get(field)).orElseThrow();
+  }
+
+  /** What is wrong, at the fields where it is. */
+  public ObservableMap<CardField, String> problems() {
+    return FXCollections.unmodifiableObservableMap(problems);
+  }
+
+  /** What came of the last thing done. */
+  public StringProperty sentenceProperty() {
+    return sentence;
+  }
+
+  /** What the Day Book says of it, newest first. */
+  public ObservableList<DayBookEntry> history() {
+    return history;
+  }
+
+  /** The number of a double. */
+  public StringProperty otherProperty() {
+    return other;
+  }
+
+  /** What merging would give, once it was looked at. */
+  public ReadOnlyObjectProperty<Optional<Merge>> mergeProperty() {
+    return merge;
+  }
+
+  Signature signature() {
+    return signature;
+  }
+
+  KeeperRoom room() {
+    return room;
+  }
+
+  /** Opens an animal's card, on the shelf or not. */
+  public void open(AnimalId id) {
+    sentence.set("");
+    reload(id);
+  }
+
+  private void reload(AnimalId id) {
+    work.execute(
+        () -> {
+          Optional<AnimalCard> found = room.register().card(id);
+          List<DayBookEntry> book = new java.util.ArrayList<>(room.register().history(id));
+          Collections.reverse(book);
+          ui.execute(() -> show(found, book));
+        });
+  }
+
+  /** A card for an animal that has none yet. */
+  public void openNew() {
+    number.set("");
+    sentence.set("");
+    show(Optional.empty(), List.of());
+  }
+
+  private void show(Optional<AnimalCard> found, List<DayBookEntry> book) {
+    problems.clear();
+    merge.set(Optional.empty());
+    other.set("");
+    card.set(found);
+    AnimalCard shown = found.orElseGet(() -> blank("?"));
+    texts.forEach((field, text) -> text.set(field.text(shown)));
+    history.setAll(book);
+  }
+
+  /** Puts the fields back as they stand in the collection. */
+  public void discard() {
+    sentence.set("");
+    show(card.get(), List.copyOf(history));
+  }
+
+  /** Stores what was typed, or says what is wrong. */
+  public void save() {
+    boolean added = card.get().isEmpty();
+    if (added && number.get().isBlank()) {
+      sentence.set(room.words().get("card.number.missing"));
+      return;
+    }
+    AnimalCard before = card.get().orElseGet(() -> blank(number.get().strip()));
+    Map<CardField, String> typed = new EnumMap<>(CardField.class);
+    texts.forEach(
+        (field, text) -> {
+          if (!text.get().strip().equals(field.text(before))) {
+            typed.put(field, text.get());
+          }
+        });
+    withNote(
+        note ->
+            work.execute(
+                () -> {
+                  List<TaxonName> there = room.animals().shelf().taxa();
+                  CardEdit edit =
+                      new CardEdit(
+                          name -> room.tree().taxon(name).isPresent() || there.contains(name),
+                          room.today());
+                  edit.apply(before, typed)
+                      .fold(
+                          after -> {
+                            store(before, after, note, added);
+                            return after;
+                          },
+                          refused -> {
+                            ui.execute(() -> refuse(refused));
+                            return before;
+                          });
+                }));
+  }
+
+  private void store(AnimalCard before, AnimalCard after, ChangeNote note, boolean added) {
+    if (added) {
+      Outcome<AnimalCard> outcome = room.register().add(after, note);
+      done(outcome, after.id(), stored -> room.words().get("card.added", stored.id()));
+    } else {
+      done(
+          room.register().change(before, after, note),
+          after.id(),
+          changes -> room.words().get("card.stored", changes.size()));
+    }
+  }
+
+  private void refuse(List<CardProblem> refused) {
+    problems.clear();
+    refused.forEach(p -> problems.put(p.field(), p.message() + " " + p.remedy()));
+    sentence.set(room.words().get("card.refused", refused.size()));
+  }
+
+  /** Adds a bone or changes one. */
+  public void put(BoneEdit edit) {
+    card.get()
+        .ifPresent(
+            before ->
+                withNote(
+                    note ->
+                        work.execute(
+                            () ->
+                                done(
+                                    edit.apply(before, room.protocol())
+                                        .then(after -> room.register().change(before, after, note)),
+                                    before.id(),
+                                    changes -> room.words().get("card.stored", changes.size())))));
+  }
+
+  /** Says what merging the other number into this one would give. */
+  public void lookAtMerge() {
+    merge.set(Optional.empty());
+    withOther(
+        (kept, id) ->
+            () -> {
+              Optional<AnimalCard> second = room.register().card(id);
+              ui.execute(
+                  () ->
+                      second.ifPresentOrElse(
+                          found -> looked(Merge.of(kept, found)),
+                          () -> sentence.set(room.words().get("card.no.such", id))));
+            });
+  }
+
+  private void looked(Outcome<Merge> outcome) {
+    merge.set(outcome.value());
+    if (outcome.value().isEmpty()) {
+      sentence.set(outcome.fold(m -> "", none -> none.reason() + " " + none.remedy()));
+    }
+  }
+
+  /** Merges the other number into this one, after it was looked at. */
+  public void merge() {
+    if (merge.get().isPresent()) {
+      withNote(
+          note ->
+              withOther(
+                  (kept, id) ->
+                      () ->
+                          done(
+                              room.register().merge(kept.id(), id, note),
+                              kept.id(),
+                              m -> room.words().get("card.merged", id, kept.id()))));
+    }
+  }
+
+  private void withOther(BiFunction<AnimalCard, AnimalId, Runnable> task) {
+    if (card.get().isPresent() && !other.get().isBlank()) {
+      work.execute(task.apply(card.get().get(), new AnimalId(other.get().strip())));
+    }
+  }
+
+  /** Takes the animal off the shelf, or puts a retired one back. */
+  public void retireOrReturn() {
+    card.get()
+        .ifPresent(
+            now ->
+                withNote(
+                    note ->
+                        work.execute(
+                            () ->
+                                done(
+                                    now.standing().onTheShelf()
+                                        ? room.register().retire(now.id(), note)
+                                        : room.register().bringBack(now.id(), note),
+                                    now.id(),
+                                    after ->
+                                        room.words()
+                                            .get(
+                                                after.standing().onTheShelf()
+                                                    ? "card.back"
+                                                    : "card.retired",
+                                                after.id())))));
+  }
+
+  private void withNote(java.util.function.Consumer<ChangeNote> task) {
+    signature
+        .note()
+        .ifPresentOrElse(task, () -> sentence.set(room.words().get("signature.missing")));
+  }
+
+  private <T> void done(Outcome<T> outcome, AnimalId id, Function<T, String> said) {
+    ui.execute(
+        () -> {
+          sentence.set(outcome.fold(said, none -> none.reason() + " " + none.remedy()));
+          if (outcome.value().isPresent()) {
+            signature.used();
+            reload(id);
+            afterwards.run();
+          }
+        });
+  }
+
+  private static AnimalCard blank(String number) {
+    return AnimalCard.of(
+        new Animal(
+            new AnimalId(number),
+            Optional.empty(),
+            Source.OWN_DRAWER,
+            Optional.empty(),
+            "",
+            "",
+            "",
+            Optional.empty(),
+            Optional.empty(),
+            Set.of(),
+            "",
+            List.of()));
+  }
+}

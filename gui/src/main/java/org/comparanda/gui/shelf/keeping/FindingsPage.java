@@ -1,0 +1,168 @@
+package org.comparanda.gui.shelf.keeping;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import org.comparanda.check.Finding;
+import org.comparanda.check.Judgement;
+import org.comparanda.gui.shelf.keeping.FindingsViewModel.Which;
+import org.comparanda.gui.text.Words;
+import org.comparanda.reference.AnimalId;
+
+/** The integrity list: a sentence and a remedy a row; a click on the number opens the animal. */
+public final class FindingsPage extends VBox {
+  private final FindingsViewModel model;
+  private final Words words;
+  private final Consumer<AnimalId> open;
+  private final TableView<Judgement> table = new TableView<>();
+
+  /**
+   * The page.
+   *
+   * @param open opens an animal
+   */
+  public FindingsPage(FindingsViewModel model, Consumer<AnimalId> open) {
+    this.model = model;
+    this.open = open;
+    words = model.room().words();
+    setId("findings-page");
+    getStyleClass().addAll("card", "findings-page");
+    table.setId("findings");
+    table.setItems(model.listed());
+    table.setPlaceholder(new Label(words.get("findings.empty")));
+    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    column("finding.kind", 130, j -> words.get("kind." + j.finding().kind()));
+    animals();
+    column("finding.bone", 120, j -> j.finding().bone().orElse(""));
+    column("finding.message", 360, j -> j.finding().message());
+    column("finding.remedy", 330, FindingsPage.this::remedy);
+    VBox.setVgrow(table, Priority.ALWAYS);
+    getChildren().addAll(head(), table, foot());
+    sceneProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (was == null && is != null) {
+                model.look();
+              }
+            });
+  }
+
+  private String remedy(Judgement judged) {
+    return judged
+        .accepted()
+        .map(a -> words.get("finding.accepted", a.reason()))
+        .orElse(judged.finding().remedy());
+  }
+
+  private HBox head() {
+    ToggleGroup group = new ToggleGroup();
+    HBox tabs = new HBox();
+    tabs.getStyleClass().add("page-tabs");
+    for (Which which : Which.values()) {
+      ToggleButton tab = new ToggleButton(words.get("findings." + which));
+      tab.setId("findings-" + which);
+      tab.getStyleClass().setAll("page-tab");
+      tab.setToggleGroup(group);
+      tab.setSelected(which == model.whichProperty().get());
+      tab.setOnAction(
+          event -> {
+            tab.setSelected(true);
+            model.whichProperty().set(which);
+          });
+      tabs.getChildren().add(tab);
+    }
+    Region spring = new Region();
+    HBox.setHgrow(spring, Priority.ALWAYS);
+    HBox head =
+        new HBox(
+            Written.told(model.sentenceProperty(), "findings-sentence", "strong"),
+            spring,
+            tabs,
+            Written.button(words.get("findings.again"), "findings-again", model::look));
+    head.getStyleClass().add("page-head");
+    return head;
+  }
+
+  private HBox foot() {
+    TextField reason =
+        Written.field(model.reasonProperty(), "findings-reason", words.get("findings.reason"));
+    HBox.setHgrow(reason, Priority.ALWAYS);
+    HBox foot =
+        new HBox(
+            Written.label(words.get("findings.accept.help"), "note"),
+            reason,
+            Written.button(
+                words.get("findings.accept"),
+                "findings-accept",
+                () ->
+                    Optional.ofNullable(table.getSelectionModel().getSelectedItem())
+                        .ifPresent(j -> model.accept(j.finding()))));
+    foot.getStyleClass().add("page-row");
+    return foot;
+  }
+
+  private void animals() {
+    TableColumn<Judgement, Finding> column = new TableColumn<>(words.get("finding.animal"));
+    column.setCellValueFactory(
+        cell -> new javafx.beans.property.SimpleObjectProperty<>(cell.getValue().finding()));
+    column.setPrefWidth(100);
+    column.setSortable(false);
+    column.setCellFactory(
+        c ->
+            new TableCell<>() {
+              @Override
+              protected void updateItem(Finding finding, boolean empty) {
+                super.updateItem(finding, empty);
+                setGraphic(empty ? null : finding.animal().map(this::link).orElse(null));
+              }
+
+              private Hyperlink link(String number) {
+                Hyperlink link = new Hyperlink(number);
+                link.setOnAction(event -> open.accept(new AnimalId(number)));
+                return link;
+              }
+            });
+    table.getColumns().add(column);
+  }
+
+  private void column(String key, double width, Function<Judgement, String> text) {
+    TableColumn<Judgement, String> column = new TableColumn<>(words.get(key));
+    column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
+    column.setPrefWidth(width);
+    column.setSortable(false);
+    column.setCellFactory(c -> new Wrapped());
+    table.getColumns().add(column);
+  }
+
+  /** Sentences are read whole, not cut off. */
+  private static final class Wrapped extends TableCell<Judgement, String> {
+    private final Text text = new Text();
+
+    Wrapped() {
+      text.wrappingWidthProperty().bind(widthProperty().subtract(18));
+      text.getStyleClass().add("cell-text");
+      setPrefHeight(USE_COMPUTED_SIZE);
+    }
+
+    @Override
+    protected void updateItem(String item, boolean empty) {
+      super.updateItem(item, empty);
+      text.setText(empty ? "" : item);
+      setGraphic(text);
+    }
+  }
+}

@@ -1,0 +1,110 @@
+package org.comparanda.gui.shelf.keeping;
+
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import javafx.collections.ObservableSet;
+import org.comparanda.bone.ElementKey;
+import org.comparanda.reference.Shelf;
+import org.comparanda.stock.HardPair;
+import org.comparanda.stock.Stock;
+import org.comparanda.suggestion.Comparison;
+import org.comparanda.suggestion.ComparisonRules;
+import org.comparanda.taxon.TaxonName;
+
+/** What the shelf holds, narrowed to some taxa and elements, and what it can't tell apart. */
+public final class StockViewModel {
+  private final KeeperRoom room;
+  private final Executor work;
+  private final Executor ui;
+  private final ObjectProperty<Stock> stock = new SimpleObjectProperty<>(new Stock(List.of()));
+  private final ObservableList<HardPair> pairs = FXCollections.observableArrayList();
+  private final ObservableSet<TaxonName> hiddenTaxa = FXCollections.observableSet();
+  private final ObservableSet<ElementKey> hiddenElements = FXCollections.observableSet();
+  private final StringProperty sentence = new SimpleStringProperty("");
+  private List<HardPair> allPairs = List.of();
+
+  public StockViewModel(KeeperRoom room, Executor work, Executor ui) {
+    this.room = room;
+    this.work = work;
+    this.ui = ui;
+    hiddenTaxa.addListener((javafx.collections.SetChangeListener<TaxonName>) c -> narrow());
+    hiddenElements.addListener((javafx.collections.SetChangeListener<ElementKey>) c -> narrow());
+  }
+
+  public ReadOnlyObjectProperty<Stock> stockProperty() {
+    return stock;
+  }
+
+  /** The pairs among the taxa and elements that are looked at, the worst first. */
+  public ObservableList<HardPair> pairs() {
+    return pairs;
+  }
+
+  public ObservableSet<TaxonName> hiddenTaxa() {
+    return hiddenTaxa;
+  }
+
+  public ObservableSet<ElementKey> hiddenElements() {
+    return hiddenElements;
+  }
+
+  public StringProperty sentenceProperty() {
+    return sentence;
+  }
+
+  KeeperRoom room() {
+    return room;
+  }
+
+  /** Counts at once, then tries which pairs are mixed up, off the window's thread. */
+  public void look() {
+    sentence.set(room.words().get("pairs.running"));
+    work.execute(
+        () -> {
+          Shelf shelf = room.animals().shelf();
+          Stock counted = Stock.of(shelf);
+          ui.execute(() -> stock.set(counted));
+          List<HardPair> hard =
+              HardPair.of(
+                  Comparison.of(
+                      shelf, room.protocol(), room.tree(), ComparisonRules.withDefaults()),
+                  counted);
+          ui.execute(
+              () -> {
+                allPairs = hard;
+                narrow();
+              });
+        });
+  }
+
+  private void narrow() {
+    pairs.setAll(
+        allPairs.stream()
+            .filter(p -> !hiddenElements.contains(p.element()))
+            .filter(p -> !hiddenTaxa.contains(p.one()) && !hiddenTaxa.contains(p.other()))
+            .toList());
+    sentence.set(room.words().get("pairs.count", pairs.size()));
+  }
+
+  /** The rows that are looked at. */
+  List<TaxonName> taxa() {
+    return seen(stock.get().taxa(), hiddenTaxa);
+  }
+
+  /** The columns that are looked at. */
+  List<ElementKey> elements() {
+    return seen(stock.get().elements(), hiddenElements);
+  }
+
+  private static <T> List<T> seen(List<T> all, Set<T> hidden) {
+    return all.stream().filter(one -> !hidden.contains(one)).toList();
+  }
+}

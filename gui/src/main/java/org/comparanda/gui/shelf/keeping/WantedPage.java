@@ -1,0 +1,93 @@
+package org.comparanda.gui.shelf.keeping;
+
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.comparanda.gui.text.Numbers;
+import org.comparanda.gui.text.Words;
+import org.comparanda.stock.Wanted;
+
+/** What to prepare next, the largest gain first; it can be printed. */
+public final class WantedPage extends VBox {
+  /** Half of the last digit shown. */
+  private static final double WORTH_NAMING = 0.000_05;
+
+  private final Words words;
+  private final Numbers numbers;
+  private final TableView<Wanted.Entry> table = new TableView<>();
+
+  /**
+   * The page.
+   *
+   * @param print makes a printed list
+   */
+  public WantedPage(WantedViewModel model, Consumer<WantedViewModel> print) {
+    words = model.room().words();
+    numbers = new Numbers(model.room().locale());
+    setId("wanted-page");
+    getStyleClass().addAll("card", "findings-page");
+    table.setId("wanted");
+    table.setItems(model.listed());
+    table.setPlaceholder(new Label(words.get("wanted.none")));
+    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    column("wanted.place", 60, e -> Integer.toString(model.listed().indexOf(e) + 1));
+    column("wanted.taxon", 230, e -> e.taxon().value()).setCellFactory(c -> new Italic());
+    column("wanted.element", 180, e -> model.room().element(e.element()));
+    column("wanted.gain", 110, this::gain);
+    column("wanted.reason", 560, Wanted.Entry::reason);
+    VBox.setVgrow(table, Priority.ALWAYS);
+    Region spring = new Region();
+    HBox.setHgrow(spring, Priority.ALWAYS);
+    HBox head =
+        new HBox(
+            Written.label(words.get("wanted.title"), "strong"),
+            spring,
+            Written.button(words.get("wanted.print"), "wanted-print", () -> print.accept(model)));
+    head.getStyleClass().add("page-head");
+    getChildren()
+        .addAll(head, Written.told(model.sentenceProperty(), "wanted-sentence", "note"), table);
+    sceneProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (was == null && is != null) {
+                model.look();
+              }
+            });
+  }
+
+  private String gain(Wanted.Entry entry) {
+    return entry.gain() < WORTH_NAMING
+        ? words.get("wanted.no.gain")
+        : numbers.fixed(entry.gain(), 4);
+  }
+
+  private TableColumn<Wanted.Entry, String> column(
+      String key, double width, Function<Wanted.Entry, String> text) {
+    TableColumn<Wanted.Entry, String> column = new TableColumn<>(words.get(key));
+    column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
+    column.setPrefWidth(width);
+    column.setSortable(false);
+    table.getColumns().add(column);
+    return column;
+  }
+
+  private static final class Italic extends TableCell<Wanted.Entry, String> {
+    Italic() {
+      getStyleClass().add("taxon");
+    }
+
+    @Override
+    protected void updateItem(String item, boolean empty) {
+      super.updateItem(item, empty);
+      setText(empty ? "" : item);
+    }
+  }
+}
