@@ -21,8 +21,7 @@ record BeforeFit(Answer answer, String sentence) {
   static Optional<BeforeFit> ofState(
       BoneInHand bone, Shelf shelf, TaxonTree tree, String element, Phrases phrases) {
     if (bone.state().young() && growthEnds(bone, shelf, tree)) {
-      return Optional.of(
-          new BeforeFit(Answer.YOUNG_BONE, phrases.say("young")));
+      return Optional.of(new BeforeFit(Answer.YOUNG_BONE, phrases.say("young")));
     }
     List<String> reasons = new ArrayList<>();
     for (Flag flag : Flag.values()) {

@@ -61,12 +61,10 @@ final class Bench {
       return state;
     }
     if (set.isEmpty()) {
-      return Optional.of(
-          BeforeFit.notFitted(phrases.say("notfitted.nothing", name), phrases));
+      return Optional.of(BeforeFit.notFitted(phrases.say("notfitted.nothing", name), phrases));
     }
     if (!Coordinates.possible(rules.scale(), set.size())) {
-      return Optional.of(
-          BeforeFit.notFitted(phrases.say("notfitted.proportions"), phrases));
+      return Optional.of(BeforeFit.notFitted(phrases.say("notfitted.proportions"), phrases));
     }
     return Optional.empty();
   }
@@ -118,8 +116,11 @@ final class Bench {
         new AnswerSentence(ladder, rules).of(verdict, fits, judgement.gate()),
         line().of(bone, set.size(), animals)
             + missing.inShort()
-            + line().trial(
-                verdict, judgement.gate(), judgement.trial().toldApart(verdict.taxa(), fit.unit())),
+            + line()
+                .trial(
+                    verdict,
+                    judgement.gate(),
+                    judgement.trial().toldApart(verdict.taxa(), fit.unit())),
         details(question, judgement),
         fits,
         withoutSize(judgement),

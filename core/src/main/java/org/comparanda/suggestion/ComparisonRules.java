@@ -77,7 +77,8 @@ public record ComparisonRules(
   }
 
   public ComparisonRules withThresholds(Thresholds other) {
-    return new ComparisonRules(scale, method, priors, age, counting, other, setAside, houseChoices, language);
+    return new ComparisonRules(
+        scale, method, priors, age, counting, other, setAside, houseChoices, language);
   }
 
   public ComparisonRules withSetAside(List<SetAside> other) {
@@ -105,7 +106,8 @@ public record ComparisonRules(
 
   /** The same with other choices of the house. */
   public ComparisonRules withHouseChoices(Map<ElementKey, Method> choices) {
-    return new ComparisonRules(scale, method, priors, age, counting, thresholds, setAside, choices, language);
+    return new ComparisonRules(
+        scale, method, priors, age, counting, thresholds, setAside, choices, language);
   }
 
   /** The house's choice for an element, where the method is left to rule. */

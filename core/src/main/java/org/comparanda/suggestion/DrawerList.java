@@ -36,7 +36,8 @@ final class DrawerList {
 
   private DrawerEntry entry(TaxonFit fit) {
     boolean few = fit.animals() < rules.thresholds().ruleOutAnimals();
-    String why = rules.scale() == Scale.PROPORTIONS ? phrases.say("drawer.proportions") : why(fit.taxon());
+    String why =
+        rules.scale() == Scale.PROPORTIONS ? phrases.say("drawer.proportions") : why(fit.taxon());
     return few
         ? new DrawerEntry(
             fit.taxon(),

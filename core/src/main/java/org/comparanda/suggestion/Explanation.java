@@ -17,8 +17,7 @@ final class Explanation {
   private final Verdict verdict;
   private final Phrases phrases;
 
-  Explanation(Sample sample, BoneRow bone, List<TaxonFit> fits, Verdict verdict,
-      Phrases phrases) {
+  Explanation(Sample sample, BoneRow bone, List<TaxonFit> fits, Verdict verdict, Phrases phrases) {
     this.phrases = phrases;
     this.sample = sample;
     this.bone = bone;
@@ -64,8 +63,7 @@ final class Explanation {
     if (speakFor.isEmpty()) {
       return phrases.say("why.prior", first.value(), second.value());
     }
-    String most =
-        speakFor.size() == 1 ? "" : phrases.say("why.for.most", speakFor.get(0).value());
+    String most = speakFor.size() == 1 ? "" : phrases.say("why.for.most", speakFor.get(0).value());
     String against =
         speakAgainst.isEmpty()
             ? "."
@@ -106,8 +104,7 @@ final class Explanation {
   Optional<String> lessLikely() {
     return verdict.lessLikely().isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            phrases.say("why.less", phrases.all(Wording.names(verdict.lessLikely()))));
+        : Optional.of(phrases.say("why.less", phrases.all(Wording.names(verdict.lessLikely()))));
   }
 
   private int group(TaxonName taxon) {

@@ -26,9 +26,7 @@ final class NextBest {
   private final Function<List<MeasurementCode>, Sample> samples;
 
   NextBest(
-      Protocol protocol,
-      ComparisonRules rules,
-      Function<List<MeasurementCode>, Sample> samples) {
+      Protocol protocol, ComparisonRules rules, Function<List<MeasurementCode>, Sample> samples) {
     this.phrases = rules.phrases();
     this.protocol = protocol;
     this.limits = rules.thresholds();

@@ -47,11 +47,7 @@ final class SampleLine {
   String elementName(ElementKey element) {
     return element.equals(ElementKey.UNNAMED)
         ? "bone"
-        : protocol
-            .element(element)
-            .map(this::name)
-            .orElse(element.value())
-            .replaceFirst(",.*", "");
+        : protocol.element(element).map(this::name).orElse(element.value()).replaceFirst(",.*", "");
   }
 
   /** Lower-case inside a sentence, where the language of the name writes it so. */

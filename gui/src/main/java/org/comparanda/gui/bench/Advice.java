@@ -87,7 +87,8 @@ public final class Advice {
   }
 
   private Comparison comparison(BoneAge age) {
-    return Comparison.of(shelf, protocol, tree, ComparisonRules.withDefaults().withAge(age).withLanguage(language));
+    return Comparison.of(
+        shelf, protocol, tree, ComparisonRules.withDefaults().withAge(age).withLanguage(language));
   }
 
   /** Body mass by the line that is surest for this bone, if it is of the likeliest candidate. */

@@ -122,11 +122,7 @@ public final class BenchView extends StackPane {
 
   private WhichBoneCard which(WhichBone key) {
     return new WhichBoneCard(
-        bench.whichBone(key, this::unveil),
-        bench.sketches(),
-        words,
-        bench::askStop,
-        this::unveil);
+        bench.whichBone(key, this::unveil), bench.sketches(), words, bench::askStop, this::unveil);
   }
 
   /**

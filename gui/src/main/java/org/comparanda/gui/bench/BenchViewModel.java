@@ -340,7 +340,8 @@ public final class BenchViewModel {
   }
 
   private void readShelf() {
-    Advice read = new Advice(
+    Advice read =
+        new Advice(
             place.animals().shelf(), place.protocol(), place.tree(), place.numbers().locale());
     place
         .ui()

@@ -45,7 +45,8 @@ final class HeaderBar extends BorderPane {
     Tooltip.install(which, new Tooltip(words.get("which.title")));
     HBox element = new HBox(element(), which);
     element.getStyleClass().add("bone-choice");
-    FlowPane choices = new FlowPane(tray(), bone(), element, side(), portion(), stateChip(), photoChip());
+    FlowPane choices =
+        new FlowPane(tray(), bone(), element, side(), portion(), stateChip(), photoChip());
     choices.getStyleClass().add("header-choices");
     choices
         .getChildren()

@@ -11,8 +11,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
-import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.exchange.table.TableProblem;
+import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.gui.shelf.ImportState.Stage;
 import org.comparanda.gui.text.Words;
 

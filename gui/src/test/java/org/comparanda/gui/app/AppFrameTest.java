@@ -36,7 +36,10 @@ class AppFrameTest {
   @Test
   void theKeysChangeTheScreen(FxRobot robot) {
     robot.press(KeyCode.CONTROL, KeyCode.DIGIT2).release(KeyCode.DIGIT2, KeyCode.CONTROL);
-    assertEquals("two", ((Label) ((StackPane) ((ScrollPane) frame.getCenter()).getContent()).getChildren().get(0)).getText());
+    assertEquals(
+        "two",
+        ((Label) ((StackPane) ((ScrollPane) frame.getCenter()).getContent()).getChildren().get(0))
+            .getText());
   }
 
   @Test

@@ -60,7 +60,9 @@ class AccessTest {
     Set<String> seen = new LinkedHashSet<>();
     Poses.all().stream()
         .filter(p -> full || (!p.state().equals("empty") && seen.add(p.screen())))
-        .forEach(p -> cases.add(new Case(p.screen() + " " + p.state(), p.screen(), p.shelf(), p.take())));
+        .forEach(
+            p ->
+                cases.add(new Case(p.screen() + " " + p.state(), p.screen(), p.shelf(), p.take())));
     return cases.stream()
         .filter(c -> c.name().startsWith(System.getProperty("screen", "")))
         .map(

@@ -6,8 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Scene;
-import javafx.scene.input.KeyCode;
 import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
 
 /** The states of the screens that docs/pictures shows. */
 final class Poses {

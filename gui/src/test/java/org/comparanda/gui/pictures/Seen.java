@@ -70,7 +70,8 @@ record Seen(Scene scene) {
     if (node.getParent() instanceof Cell<?> cell && cell.getText() != null) {
       return cell.getText();
     }
-    String own = node instanceof Labeled labeled && labeled.getText() != null ? labeled.getText() : "";
+    String own =
+        node instanceof Labeled labeled && labeled.getText() != null ? labeled.getText() : "";
     return labels.stream()
         .filter(l -> node.equals(l.getLabelFor()))
         .map(Label::getText)
@@ -234,7 +235,9 @@ record Seen(Scene scene) {
   }
 
   private static double luminance(Color c) {
-    return 0.2126 * linear(c.getRed()) + 0.7152 * linear(c.getGreen()) + 0.0722 * linear(c.getBlue());
+    return 0.2126 * linear(c.getRed())
+        + 0.7152 * linear(c.getGreen())
+        + 0.0722 * linear(c.getBlue());
   }
 
   private static double linear(double c) {
@@ -244,6 +247,11 @@ record Seen(Scene scene) {
   static String said(Node node) {
     String text = node instanceof Labeled l ? " \"" + l.getText() + "\"" : "";
     String flow = node instanceof TextFlow f ? " \"" + f.getAccessibleText() + "\"" : "";
-    return node.getClass().getSimpleName() + "#" + node.getId() + node.getStyleClass() + text + flow;
+    return node.getClass().getSimpleName()
+        + "#"
+        + node.getId()
+        + node.getStyleClass()
+        + text
+        + flow;
   }
 }
