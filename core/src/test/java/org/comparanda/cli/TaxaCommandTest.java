@@ -74,8 +74,12 @@ class TaxaCommandTest {
     Path names =
         Files.writeString(
             folder.resolve("names.csv"),
-            "taxonID,scientificName,parentNameUsageID,taxonomicStatus\n"
-                + "1,Lepus,9,accepted\n2,,1,accepted\n3,Lepus invented,1,synonym\n");
+            """
+            taxonID,scientificName,parentNameUsageID,taxonomicStatus
+            1,Lepus,9,accepted
+            2,,1,accepted
+            3,Lepus invented,1,synonym
+            """);
     Typed added = taxa("add", names);
     assertEquals(2, added.code());
     assertTrue(added.err().contains("no row has this taxonID"), added.err());

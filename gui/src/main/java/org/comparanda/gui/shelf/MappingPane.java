@@ -25,7 +25,6 @@ import org.comparanda.measurement.LengthUnit;
 
 /** The first rows of a table; over each column what it seems to be, for the person to say. */
 final class MappingPane extends VBox {
-  private final ShelfViewModel model;
   private final Words words;
   private final TableView<List<String>> rows = new TableView<>();
   private final CheckBox register = new CheckBox();
@@ -34,7 +33,6 @@ final class MappingPane extends VBox {
   private final List<Head> heads = new ArrayList<>();
 
   MappingPane(ShelfViewModel model, Words words) {
-    this.model = model;
     this.words = words;
     setId("mapping");
     getStyleClass().add("mapping");

@@ -82,7 +82,7 @@ public final class TrayChanges {
       Optional<TrayId> onto,
       Optional<String> goesTo,
       Optional<Keeping.Access> access) {
-    if (bones.isEmpty() || onto.isEmpty() && goesTo.isEmpty() && access.isEmpty()) {
+    if (bones.isEmpty() || (onto.isEmpty() && goesTo.isEmpty() && access.isEmpty())) {
       model.messageProperty().set(model.said().get("said.nothing"));
       return;
     }

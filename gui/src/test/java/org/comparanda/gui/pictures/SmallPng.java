@@ -36,7 +36,7 @@ final class SmallPng {
     for (int y = 0; y < image.getHeight(); y++) {
       for (int x = 0; x < image.getWidth(); x++) {
         int steps = image.getRGB(x, y) & 0xF8F8F8;
-        image.setRGB(x, y, steps | steps >> 5 & 0x070707);
+        image.setRGB(x, y, steps | ((steps >> 5) & 0x070707));
       }
     }
   }
