@@ -16,7 +16,7 @@ import org.comparanda.statistics.SymmetricMatrix;
 public record ShrunkPerGroup() implements Discriminant {
   @Override
   public String name() {
-    return "shrunk-per-group";
+    return "shrunk-per-taxon";
   }
 
   @Override
