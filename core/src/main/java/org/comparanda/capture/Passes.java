@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Portion;
 import org.comparanda.measurement.BoneId;
@@ -162,6 +163,16 @@ public final class Passes {
         .filter(row -> row.code().equals(code))
         .filter(row -> now.isEmpty() || row.pass() == now.get().pass())
         .toList();
+  }
+
+  /** Measurements taken before that must not be seen while they are taken again. */
+  public Set<MeasurementCode> hidden() {
+    Set<MeasurementCode> hidden = new TreeSet<>();
+    measurements.stream()
+        .map(Measurement::code)
+        .filter(code -> !counting(code).isEmpty() && visible(code).isEmpty())
+        .forEach(hidden::add);
+    return Collections.unmodifiableSet(hidden);
   }
 
   /** The rows of a field that count (neither withdrawn nor replaced), hidden ones included. */

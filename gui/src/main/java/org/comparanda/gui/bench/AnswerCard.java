@@ -9,6 +9,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.Term;
 import org.comparanda.gui.text.Words;
 import org.comparanda.suggestion.Suggestion;
 
@@ -31,6 +32,8 @@ final class AnswerCard extends VBox {
     sample.setId("sample");
     why.setText(words.get("why.button"));
     why.setId("why");
+    Words terms = words.part("terms");
+    Term.explain(why, terms.get("share.why", terms.get("share"), terms.get("typicality")));
     why.getStyleClass().add("why");
     why.setMinWidth(USE_PREF_SIZE);
     HBox under = new HBox(details, why);

@@ -5,11 +5,9 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import javafx.application.Platform;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
@@ -17,9 +15,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import org.comparanda.bone.WhichBone;
-import org.comparanda.capture.FieldState;
 import org.comparanda.capture.NamedKey;
-import org.comparanda.gui.caliper.LessonCard;
 import org.comparanda.gui.control.FilePlace;
 import org.comparanda.gui.control.PlainScroll;
 import org.comparanda.gui.control.falling.FallingLine;
@@ -28,7 +24,6 @@ import org.comparanda.gui.photos.PictureDialog;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.reference.AnimalId;
-import org.comparanda.tray.Tray;
 
 /**
  * The Bench: at the left what to measure and the readings, at the right the sentence, the falling
@@ -48,6 +43,7 @@ public final class BenchView extends StackPane {
   private final PlainScroll scroll = new PlainScroll(page);
   private boolean shownStopped;
   private Optional<WhichBone> whichBone = Optional.empty();
+  private final Veil veil;
   private final VBox left;
   private final CallBar call;
   private final AnswerCard answer;
@@ -57,7 +53,6 @@ public final class BenchView extends StackPane {
   private final Label standing = new Label();
   private final HintBar hintBar;
   private final Node photos;
-  private final LongSupplier nanos;
   private final Numbers numbers;
 
   /**
@@ -66,10 +61,18 @@ public final class BenchView extends StackPane {
   public BenchView(BenchViewModel bench, Words words, Numbers numbers, LongSupplier nanos) {
     this.bench = bench;
     this.words = words;
-    this.nanos = nanos;
     this.numbers = numbers;
     getStyleClass().addAll("screen", "bench");
     hintBar = new HintBar(bench.hints(), words);
+    hintBar
+        .visibleProperty()
+        .subscribe(
+            shown -> {
+              page.getStyleClass().remove("with-hint");
+              if (shown) {
+                page.getStyleClass().add("with-hint");
+              }
+            });
     standing.setId("standing");
     standing.getStyleClass().add("standing");
     standing.setWrapText(true);
@@ -91,7 +94,9 @@ public final class BenchView extends StackPane {
     call = new CallBar(bench, words, this::focusReading);
     page.getStyleClass().add("bench-page");
     scroll.setFitToHeight(true);
-    getChildren().addAll(scroll, probe);
+    veil = new Veil(bench, words, Words.of("caliper", numbers.locale()), nanos, this::focusReading);
+    scroll.disableProperty().bind(veil.visibleProperty());
+    getChildren().addAll(scroll, probe, veil);
     probe.setVisible(false);
     probe.setManaged(false);
     listen();
@@ -117,12 +122,12 @@ public final class BenchView extends StackPane {
 
   private void askWhichBone() {
     boolean open = bench.boneProperty().get().isPresent() && !bench.stopped();
-    whichBone.filter(key -> open).ifPresent(key -> veil(which(key), "#which-1"));
+    whichBone.filter(key -> open).ifPresent(key -> veil.lay(which(key), "#which-1"));
   }
 
   private WhichBoneCard which(WhichBone key) {
     return new WhichBoneCard(
-        bench.whichBone(key, this::unveil), bench.sketches(), words, bench::askStop, this::unveil);
+        bench.whichBone(key, veil::lift), bench.sketches(), words, bench::askStop, veil::lift);
   }
 
   /**
@@ -184,19 +189,6 @@ public final class BenchView extends StackPane {
                 arrange();
               }
             });
-    bench.readings().fieldProperty().addListener((o, was, is) -> showQuestion(was, is));
-    bench.errands().questionProperty().addListener((o, was, is) -> showQuestion(is));
-    bench
-        .caliper()
-        .learningProperty()
-        .addListener(
-            (o, was, is) -> {
-              if (is) {
-                showLesson();
-              } else {
-                unveil();
-              }
-            });
     bench.trayProperty().addListener((o, was, is) -> arrange());
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     widthProperty().addListener((o, was, is) -> arrange());
@@ -217,7 +209,7 @@ public final class BenchView extends StackPane {
     shownStopped = bench.stopped();
     page.getChildren().setAll(header, hintBar, standing);
     if (bench.boneProperty().get().isEmpty()) {
-      page.getChildren().add(bench.trayProperty().get().isPresent() ? emptyTray() : welcome());
+      page.getChildren().add(placed(new EmptyBench(bench, words).card()));
     } else if (bench.stopped()) {
       page.getChildren().add(placed(StopCard.aside(words, bench.contactCard())));
     } else {
@@ -274,111 +266,10 @@ public final class BenchView extends StackPane {
     readings.setManaged(!asking());
   }
 
-  private StackPane welcome() {
-    boolean none = bench.trays().isEmpty();
-    Label title = new Label(words.get(none ? "empty.none" : "empty.title"));
-    title.getStyleClass().add("answer");
-    Label what = new Label(words.get(none ? "empty.none.what" : "empty.what"));
-    what.setWrapText(true);
-    what.setMinHeight(USE_PREF_SIZE);
-    FlowPane trays = new FlowPane();
-    trays.getStyleClass().add("welcome-trays");
-    for (Tray tray : bench.trays()) {
-      trays.getChildren().add(button(tray, trays.getChildren().size() + 1));
-    }
-    if (none) {
-      trays.getChildren().add(firstTray());
-    }
-    trays.addEventFilter(KeyEvent.KEY_TYPED, this::numbered);
-    if (!trays.getChildren().isEmpty()) {
-      Platform.runLater(() -> trays.getChildren().get(0).requestFocus());
-    }
-    VBox card = new VBox(title, what, trays);
-    card.setId("welcome");
-    card.getStyleClass().addAll("card", "stop-card");
-    return placed(card);
-  }
-
-  private Button firstTray() {
-    Button make = new Button(words.get("empty.none.make"));
-    make.setId("first-tray");
-    make.getStyleClass().setAll("record");
-    make.setOnAction(event -> bench.firstTray());
-    make.addEventHandler(
-        KeyEvent.KEY_PRESSED,
-        event -> {
-          if (event.getCode() == KeyCode.ENTER) {
-            event.consume();
-            make.fire();
-          }
-        });
-    return make;
-  }
-
-  /** A tray without bones: its first one is put there. */
-  private StackPane emptyTray() {
-    Label what = new Label(words.get("first.what"));
-    what.setWrapText(true);
-    what.setMinHeight(USE_PREF_SIZE);
-    Button first = new Button(words.get("first.bone"));
-    first.setId("first-bone");
-    first.getStyleClass().setAll("record");
-    first.setOnAction(event -> bench.errands().firstBone());
-    first.addEventHandler(
-        KeyEvent.KEY_PRESSED,
-        event -> {
-          if (event.getCode() == KeyCode.ENTER) {
-            event.consume();
-            first.fire();
-          }
-        });
-    Platform.runLater(first::requestFocus);
-    VBox card = new VBox(what, first);
-    card.setId("empty-tray");
-    card.getStyleClass().addAll("card", "stop-card");
-    return placed(card);
-  }
-
-  private Button button(Tray tray, int number) {
-    Button button = new Button(tray.name());
-    button.getStyleClass().setAll("tray-button");
-    if (number <= 9) {
-      Label key = new Label(Integer.toString(number));
-      key.getStyleClass().add("key");
-      button.setGraphic(key);
-    }
-    button.setOnAction(event -> bench.choose(tray));
-    return button;
-  }
-
-  /** A digit chooses the tray of that number. */
-  private void numbered(KeyEvent event) {
-    int number = "123456789".indexOf(event.getCharacter());
-    if (!event.getCharacter().isEmpty() && number >= 0 && number < bench.trays().size()) {
-      event.consume();
-      bench.choose(bench.trays().get(number));
-    }
-  }
-
   private static StackPane placed(VBox card) {
     StackPane place = new StackPane(card);
     VBox.setVgrow(place, Priority.ALWAYS);
     return place;
-  }
-
-  private void showQuestion(FieldState was, FieldState is) {
-    boolean asked = is.showing() == FieldState.Showing.STOP_QUESTION;
-    if (asked && was.showing() != FieldState.Showing.STOP_QUESTION) {
-      veil(StopCard.question(bench.readings(), words), "#stop-no");
-    } else if (!asked && was.showing() == FieldState.Showing.STOP_QUESTION) {
-      unveil();
-    }
-  }
-
-  private void showQuestion(Optional<Question> asked) {
-    asked.ifPresentOrElse(
-        question -> veil(new QuestionCard(bench, question, words, nanos), "#question-keys"),
-        this::unveil);
   }
 
   private VBox photos() {
@@ -393,51 +284,5 @@ public final class BenchView extends StackPane {
                 new PictureDialog(() -> getScene().getWindow())));
     card.getStyleClass().addAll("card", "photo-card");
     return card;
-  }
-
-  private void showLesson() {
-    Words said = Words.of("caliper", numbers.locale());
-    Label title = new Label(said.get("lesson.title"));
-    title.getStyleClass().add("answer");
-    LessonCard lesson =
-        new LessonCard(
-            bench.caliper().lesson(), said, nanos, card -> bench.caliper().take(Optional.of(card)));
-    Button leave = new Button(said.get("lesson.close"));
-    leave.setId("lesson-leave");
-    leave.getStyleClass().setAll("quiet");
-    leave.setOnAction(event -> bench.caliper().leaveLesson());
-    VBox card = new VBox(title, lesson, leave);
-    card.getStyleClass().addAll("card", "stop-card", "question-card");
-    card.addEventFilter(
-        KeyEvent.KEY_PRESSED,
-        event -> {
-          if (event.getCode() == KeyCode.ESCAPE) {
-            event.consume();
-            bench.caliper().leaveLesson();
-          }
-        });
-    veil(card, "#lesson-hears");
-  }
-
-  private void veil(VBox card, String focus) {
-    PlainScroll over = new PlainScroll(new StackPane(card));
-    over.setFitToHeight(true);
-    over.setFocusTraversable(false);
-    StackPane veil = new StackPane(over);
-    veil.getStyleClass().add("veil");
-    scroll.setDisable(true);
-    getChildren().setAll(scroll, probe, veil);
-    Platform.runLater(() -> Optional.ofNullable(veil.lookup(focus)).ifPresent(Node::requestFocus));
-  }
-
-  private void unveil() {
-    boolean stopAsked =
-        bench.readings().fieldProperty().get().showing() == FieldState.Showing.STOP_QUESTION;
-    boolean open = stopAsked || bench.caliper().learningProperty().get();
-    if (!open && getChildren().size() > 2) {
-      scroll.setDisable(false);
-      getChildren().setAll(scroll, probe);
-      focusReading();
-    }
   }
 }

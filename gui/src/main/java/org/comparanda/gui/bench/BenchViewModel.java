@@ -1,16 +1,13 @@
 package org.comparanda.gui.bench;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
-import javafx.beans.property.SimpleObjectProperty;
-import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import org.comparanda.bone.BoneAge;
 import org.comparanda.bone.BoneState;
 import org.comparanda.bone.WhichBone;
-import org.comparanda.capture.Draft;
 import org.comparanda.capture.Errand;
 import org.comparanda.capture.NamedKey;
 import org.comparanda.gui.control.falling.FallingPicture;
@@ -19,111 +16,86 @@ import org.comparanda.gui.control.outline.BoneSketch;
 import org.comparanda.gui.photos.PhotosViewModel;
 import org.comparanda.gui.text.Words;
 import org.comparanda.house.RuleName;
-import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.Person;
-import org.comparanda.measurement.PersonId;
 import org.comparanda.photo.PhotoSubject;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
-import org.comparanda.tray.TrayId;
 
-/** The Bench: one tray, one bone, its state, its readings, what the shelf says, the call. */
+/**
+ * The Bench: one tray, one bone, its state, its readings, what the shelf says, the call. Each of
+ * them is a view model of its own; here is what one of them means for the others.
+ */
 public final class BenchViewModel {
-  private static final String PERSON = "person";
-
   private final BenchPlace place;
-  private final ObservableList<Tray> trays = FXCollections.observableArrayList();
-  private final ObservableList<TrayBone> bones = FXCollections.observableArrayList();
-  private final ObservableList<Person> people = FXCollections.observableArrayList();
-  private final ObjectProperty<Optional<Tray>> tray = new SimpleObjectProperty<>(Optional.empty());
-  private final ObjectProperty<Optional<TrayBone>> bone =
-      new SimpleObjectProperty<>(Optional.empty());
-  private final ObjectProperty<Person> person;
+  private final TrayViewModel tray;
+  private final SitterViewModel sitter;
   private final BooleanProperty definitionLarge = new SimpleBooleanProperty(false);
   private final AnswerViewModel answer;
   private final ReadingsViewModel readings;
   private final StateViewModel state;
   private final CallViewModel call;
-  private final ErrandsViewModel errands;
   private final SidesViewModel sides;
-  private final CaliperViewModel caliper;
-  private final HintsViewModel hints;
   private final PhotosViewModel photos;
+  private final CaliperViewModel caliper;
+  private final ErrandsViewModel errands;
+  private final HintsViewModel hints;
 
   public BenchViewModel(BenchPlace place) {
     this.place = place;
-    people.setAll(place.people().all());
-    person =
-        new SimpleObjectProperty<>(
-            remembered()
-                .orElseGet(
-                    () ->
-                        people.isEmpty() ? new Person(new PersonId("bench"), "") : people.get(0)));
+    tray = new TrayViewModel(place);
+    sitter = new SitterViewModel(place);
     answer = new AnswerViewModel(place);
-    readings = new ReadingsViewModel(place, new Beyond());
+    readings = new ReadingsViewModel(place, new BenchKeys(this));
     state = new StateViewModel(place.protocol(), this::store, this::sayState);
-    call = new CallViewModel(place, () -> person.get().id());
+    call = new CallViewModel(place, sitter::id);
     sides = new SidesViewModel(place, this);
-    photos =
-        new PhotosViewModel(
-            place.books().photos(),
-            place.work(),
-            place.ui(),
-            Words.of("photos", place.numbers().locale()));
-    bone.addListener((o, was, is) -> showPhotos());
-    caliper = new CaliperViewModel(place, Words.of("caliper", place.numbers().locale()));
+    photos = new PhotosViewModel(place.books().photos(), place.work(), place.ui(), words("photos"));
+    caliper = new CaliperViewModel(place, words("caliper"));
+    errands = new ErrandsViewModel(place, this, sides, caliper);
     readings.caliper(caliper.inHandProperty().get());
     caliper.inHandProperty().addListener((o, was, is) -> readings.caliper(is));
-    errands = new ErrandsViewModel(place, this, sides, caliper);
-    person.addListener(
-        (o, was, is) -> {
-          place.memory().remember(PERSON, is.id().value());
-          bone.get().ifPresent(this::measure);
-        });
+    tray.boneProperty().addListener((o, was, is) -> showPhotos());
+    sitter.personProperty().addListener((o, was, is) -> remeasure());
     answer.findingProperty().addListener((o, was, is) -> call.offer(is.map(Finding::suggestion)));
     AnswerKeeping keeping = new AnswerKeeping(place.books().answers());
     call.setOnRecorded(
         made -> answer.findingProperty().get().ifPresent(seen -> keeping.keep(made, seen)));
-    trays.setAll(place.trays().all());
     hints = new HintsViewModel(place.memory(), this);
-    place.work().execute(this::readShelf);
+    Beginning beginning = new Beginning(place, this, tray);
+    place.work().execute(() -> beginning.readShelf(answer));
   }
 
-  /** Who sat here last. */
-  private Optional<Person> remembered() {
-    return place
-        .memory()
-        .recall(PERSON)
-        .flatMap(id -> people.stream().filter(p -> p.id().value().equals(id)).findFirst());
+  private Words words(String part) {
+    return Words.of(part, place.numbers().locale());
   }
 
   /** Trays to choose from. */
   public ObservableList<Tray> trays() {
-    return trays;
+    return tray.trays();
   }
 
   /** Bones of the tray, in its order. */
   public ObservableList<TrayBone> bones() {
-    return bones;
+    return tray.bones();
   }
 
   /** People to choose from. */
   public ObservableList<Person> people() {
-    return people;
+    return sitter.people();
   }
 
   public ObjectProperty<Optional<Tray>> trayProperty() {
-    return tray;
+    return tray.trayProperty();
   }
 
   public ObjectProperty<Optional<TrayBone>> boneProperty() {
-    return bone;
+    return tray.boneProperty();
   }
 
   /** Who measures and calls. */
   public ObjectProperty<Person> personProperty() {
-    return person;
+    return sitter.personProperty();
   }
 
   /** What the shelf says of the readings so far; empty before the first. */
@@ -158,15 +130,14 @@ public final class BenchViewModel {
     return call;
   }
 
+  /** Left and right side by side. */
+  SidesViewModel sides() {
+    return sides;
+  }
+
   /** Pictures of the bone in hand; none are asked for or shown of one that may be human. */
   public PhotosViewModel photos() {
     return photos;
-  }
-
-  private void showPhotos() {
-    photos.show(
-        bone.get().filter(b -> !stopped()).map(b -> PhotoSubject.of(b.id())),
-        Optional.of(person.get().id()));
   }
 
   /** Hints for the first time. */
@@ -184,45 +155,25 @@ public final class BenchViewModel {
     return errands;
   }
 
+  private void showPhotos() {
+    photos.show(
+        boneProperty().get().filter(b -> !stopped()).map(b -> PhotoSubject.of(b.id())),
+        Optional.of(sitter.id()));
+  }
+
   /** The drawing of the bone in hand, with the jaws at the measurement that waits. */
   public Optional<BoneSketch> sketch() {
-    Optional<Measurement> taken = readings.currentProperty().get();
-    String text = readings.fieldProperty().get().text();
-    String label =
-        text.isBlank() ? taken.map(m -> m.code().value()).orElse("") : text.strip() + " mm";
-    return bone.get()
-        .map(
-            b ->
-                new SketchOf(place.outlines())
-                    .of(b.element(), b.portion(), taken, label)
-                    .orElseGet(() -> SketchOf.notDrawn(place.words().get("outline.none"))));
+    return new Drawings(place, this).sketch();
   }
 
   /** The falling line with its answer, for print; empty while there is no picture. */
   public Optional<FallingPrint> print(String note) {
-    FallingPicture picture = answer.pictureProperty().get();
-    return answer
-        .findingProperty()
-        .get()
-        .filter(f -> !picture.rows().isEmpty())
-        .map(f -> PictureOf.print(f, picture, note));
+    return new Drawings(place, this).print(note);
   }
 
   /** Makes an empty tray where there is none, and takes it to the bench. */
   public void firstTray() {
-    int number = trays.size() + 1;
-    Tray made =
-        new Tray(
-            new TrayId("tray-" + number),
-            place.words().get("tray.fresh.lot"),
-            place.words().get("tray.fresh", number),
-            BoneAge.NOT_KNOWN,
-            "",
-            "",
-            Tray.State.ON_THE_BENCH);
-    place.trays().save(made);
-    trays.setAll(place.trays().all());
-    choose(made);
+    choose(tray.fresh());
   }
 
   /** The key "Which bone is it?"; an element that it finds is that of the bone in hand. */
@@ -246,22 +197,21 @@ public final class BenchViewModel {
 
   /** Takes a tray to the bench and its first bone in hand. */
   public void choose(Tray next) {
-    tray.set(Optional.of(next));
-    bones.setAll(place.trays().bonesOf(next.id()));
-    if (bones.isEmpty()) {
-      clear();
+    tray.bring(next);
+    if (tray.bones().isEmpty()) {
+      boneProperty().set(Optional.empty());
+      answer.wipe();
+      readings.close();
+      call.close();
     } else {
-      choose(bones.get(0));
+      choose(tray.bones().get(0));
     }
     errands.show();
   }
 
   /** Takes a bone in hand; a new one is shown at the end of its tray. */
   public void choose(TrayBone next) {
-    if (bones.stream().noneMatch(b -> b.id().equals(next.id()))) {
-      bones.add(next);
-    }
-    bone.set(Optional.of(next));
+    tray.take(next);
     definitionLarge.set(false);
     state.show(next);
     call.open(next.id());
@@ -283,10 +233,7 @@ public final class BenchViewModel {
 
   /** The bone after this one in the tray, or before it. */
   public void step(int by) {
-    int here = bone.get().map(bones::indexOf).orElse(-1);
-    if (here >= 0 && here + by >= 0 && here + by < bones.size()) {
-      choose(bones.get(here + by));
-    }
+    tray.from(by).ifPresent(this::choose);
   }
 
   /** Does something that is no reading, or asks what it needs to know for it. */
@@ -305,14 +252,7 @@ public final class BenchViewModel {
 
   /** Whether the bone in hand was set aside as possibly human. */
   public boolean stopped() {
-    return bone.get().filter(b -> b.standing() == TrayBone.Standing.STOPPED).isPresent();
-  }
-
-  private void clear() {
-    bone.set(Optional.empty());
-    answer.wipe();
-    readings.close();
-    call.close();
+    return boneProperty().get().filter(b -> b.standing() == TrayBone.Standing.STOPPED).isPresent();
   }
 
   private void measure(TrayBone b) {
@@ -321,62 +261,25 @@ public final class BenchViewModel {
       call.close();
       answer.wipe();
     } else {
-      readings.open(b, sides.passes(b), person.get().id(), answer.ranges(b.element()));
+      readings.open(b, sides.passes(b), sitter.id(), answer.ranges(b.element()));
       reckon();
     }
   }
 
   /** Stores what is recorded of the bone; its readings stay, whatever the element. */
   void store(TrayBone changed) {
-    place.trays().save(changed);
-    bones.replaceAll(b -> b.id().equals(changed.id()) ? changed : b);
-    bone.set(Optional.of(changed));
+    tray.store(changed);
     measure(changed);
   }
 
   /** Measures the bone in hand anew, since something about it was recorded elsewhere. */
   void remeasure() {
-    bone.get().ifPresent(this::measure);
+    boneProperty().get().ifPresent(this::measure);
   }
 
-  private void readShelf() {
-    Advice read =
-        new Advice(
-            place.animals().shelf(), place.protocol(), place.tree(), place.numbers().locale());
-    place
-        .ui()
-        .execute(
-            () -> {
-              answer.ready(read);
-              bone.get().ifPresentOrElse(this::measure, this::resume);
-            });
-  }
-
-  /** Takes up again what lay open when the program ended. */
-  private void resume() {
-    place.drafts().of(ReadingsViewModel.BENCH).ifPresent(this::resume);
-  }
-
-  private void resume(Draft left) {
-    Optional<TrayBone> open =
-        place.trays().bone(left.bone()).filter(b -> b.standing() == TrayBone.Standing.OPEN);
-    open.ifPresent(
-        b ->
-            trays.stream()
-                .filter(t -> t.id().equals(b.tray()))
-                .findFirst()
-                .ifPresent(
-                    t -> {
-                      tray.set(Optional.of(t));
-                      bones.setAll(place.trays().bonesOf(t.id()));
-                      choose(b);
-                      readings.resume(left);
-                    }));
-  }
-
-  private void reckon() {
-    BoneAge age = tray.get().map(Tray::age).orElse(BoneAge.NOT_KNOWN);
-    bone.get().ifPresent(b -> answer.reckon(inHand(b), age, readings.hidden()));
+  /** Reckons anew what is to be said of the bone in hand. */
+  void reckon() {
+    boneProperty().get().ifPresent(b -> answer.reckon(inHand(b), tray.age(), readings.hidden()));
   }
 
   private BoneInHand inHand(TrayBone b) {
@@ -392,30 +295,38 @@ public final class BenchViewModel {
 
   /** What one key recorded, in words, so that nothing is recorded unseen. */
   private void sayState() {
-    bone.get()
+    boneProperty()
+        .get()
         .ifPresent(
             b -> {
-              String said =
-                  StateWords.of(
-                      b.state(),
-                      place
-                          .protocol()
-                          .element(b.element())
-                          .map(e -> e.growingEnds())
-                          .orElse(java.util.List.of()),
-                      place.words());
-              readings.say(place.words().get("state.fine.recorded", said));
+              List<String> ends =
+                  place.protocol().element(b.element()).map(e -> e.growingEnds()).orElse(List.of());
+              readings.say(
+                  place
+                      .words()
+                      .get("state.fine.recorded", StateWords.of(b.state(), ends, place.words())));
             });
   }
 
-  private void setAside() {
-    bone.get()
+  /** Takes the recorded state back, as undo takes a reading back. */
+  void askStateAnew() {
+    boneProperty()
+        .get()
         .ifPresent(
             b -> {
-              place
-                  .books()
-                  .stops()
-                  .setAside(b.id(), person.get().id(), place.clock().instant(), "");
+              store(b.withState(BoneState.notRecorded()));
+              boneProperty().get().ifPresent(state::show);
+              state.ask();
+            });
+  }
+
+  /** Sets the bone in hand aside as possibly human. */
+  void setAside() {
+    boneProperty()
+        .get()
+        .ifPresent(
+            b -> {
+              place.books().stops().setAside(b.id(), sitter.id(), place.clock().instant(), "");
               store(b.withStanding(TrayBone.Standing.STOPPED));
             });
   }
@@ -427,64 +338,5 @@ public final class BenchViewModel {
     return set
         ? place.books().rules().now(RuleName.CONTACT_CARD)
         : place.words().get("stop.contact");
-  }
-
-  /** Takes the recorded state back, as undo takes a reading back. */
-  private void askStateAnew() {
-    bone.get()
-        .ifPresent(
-            b -> {
-              store(b.withState(BoneState.notRecorded()));
-              bone.get().ifPresent(state::show);
-              state.ask();
-            });
-  }
-
-  /** What keys ask for beyond readings. */
-  private final class Beyond implements ReadingsViewModel.Beyond {
-    @Override
-    public void changed() {
-      reckon();
-    }
-
-    @Override
-    public void recorded() {
-      sides.next();
-    }
-
-    @Override
-    public boolean undoneElsewhere() {
-      sides.beforeUndo();
-      boolean nothingRead = readings.untouched();
-      if (nothingRead) {
-        askStateAnew();
-      }
-      return nothingRead;
-    }
-
-    @Override
-    public void recordCall() {
-      call.record();
-    }
-
-    @Override
-    public void run(Errand errand) {
-      BenchViewModel.this.run(errand);
-    }
-
-    @Override
-    public void listErrands() {
-      errands.list();
-    }
-
-    @Override
-    public void answer(String text) {
-      errands.answer(text);
-    }
-
-    @Override
-    public void stop() {
-      setAside();
-    }
   }
 }

@@ -14,6 +14,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
+import org.comparanda.gui.control.Term;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.Person;
 import org.comparanda.tray.Qualifier;
@@ -35,6 +36,7 @@ final class CallBar extends BorderPane {
     ComboBox<Qualifier> qualifier = new ComboBox<>();
     qualifier.setId("qualifier");
     qualifier.setAccessibleText(words.get("call.qualifier"));
+    Term.explain(qualifier, words.part("terms").get("qualifier"));
     qualifier.getItems().setAll(Arrays.asList(Qualifier.values()));
     qualifier.setConverter(
         Choice.converter(q -> q == Qualifier.NONE ? words.get("call.bare") : q.sign()));
@@ -122,6 +124,7 @@ final class CallBar extends BorderPane {
     ComboBox<Person> person = new ComboBox<>();
     person.setId("person");
     person.setAccessibleText(words.get("call.person"));
+    Term.explain(person, words.part("terms").get("person"));
     person.getItems().setAll(bench.people());
     person.setConverter(Choice.converter(p -> p.name().isBlank() ? p.id().value() : p.name()));
     person.valueProperty().bindBidirectional(bench.personProperty());
@@ -134,6 +137,7 @@ final class CallBar extends BorderPane {
     box.setId(id);
     box.setEditable(true);
     box.setAccessibleText(words.get(key));
+    Term.explain(box, words.part("terms").get(id));
     box.setPromptText(words.get(key));
     box.getEditor().setPromptText(words.get(key));
     box.getEditor().setId(id + "-text");

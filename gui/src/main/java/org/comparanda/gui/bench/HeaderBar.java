@@ -6,6 +6,7 @@ import java.util.Optional;
 import javafx.collections.ListChangeListener;
 import javafx.collections.SetChangeListener;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -20,6 +21,7 @@ import org.comparanda.bone.ElementNames;
 import org.comparanda.bone.Flag;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
+import org.comparanda.gui.control.Term;
 import org.comparanda.gui.photos.PhotosViewModel;
 import org.comparanda.gui.text.Words;
 import org.comparanda.tray.Tray;
@@ -54,6 +56,14 @@ final class HeaderBar extends BorderPane {
         .forEach(
             choice -> choice.visibleProperty().bind(bench.boneProperty().map(Optional::isPresent)));
     setCenter(choices);
+    Words terms = words.part("terms");
+    for (Node choice : choices.getChildren()) {
+      for (String term : List.of("tray", "bone", "element", "side", "portion")) {
+        Optional.ofNullable(choice.lookup("#" + term))
+            .ifPresent(box -> Term.explain(box, terms.get(term)));
+      }
+    }
+    Term.explain(state, terms.get("state"));
     Button stop = stop();
     BorderPane.setAlignment(stop, Pos.BOTTOM_RIGHT);
     setRight(stop);

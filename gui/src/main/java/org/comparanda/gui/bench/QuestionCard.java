@@ -64,6 +64,7 @@ final class QuestionCard extends VBox implements Listening.Ear {
       key.getStyleClass().add("key");
       button.setGraphic(key);
       button.getStyleClass().setAll("tray-button", "question-choice");
+      button.setId("choice-" + choice.number());
       button.setFocusTraversable(false);
       button.setOnAction(event -> choose(choice.number()));
       all.getChildren().add(button);

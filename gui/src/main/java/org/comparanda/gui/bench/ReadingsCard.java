@@ -6,6 +6,7 @@ import java.util.function.LongSupplier;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
@@ -15,6 +16,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.comparanda.capture.FieldState;
+import org.comparanda.capture.NamedKey;
 import org.comparanda.capture.NotPossible;
 import org.comparanda.capture.warning.Warning;
 import org.comparanda.gui.text.Numbers;
@@ -155,6 +157,22 @@ final class ReadingsCard extends VBox {
     return all;
   }
 
+  /** The one hint that can be pressed, since it opens the list of everything else. */
+  private Button more() {
+    Button more = new Button(words.get("more"));
+    more.setId("more");
+    more.getStyleClass().setAll("hint-more");
+    more.setFocusTraversable(false);
+    more.setGraphic(label("0 Enter", "key"));
+    more.setOnAction(
+        event -> {
+          readings.pressed(NamedKey.ESCAPE);
+          readings.typed('0');
+          readings.pressed(NamedKey.ENTER);
+        });
+    return more;
+  }
+
   private FlowPane hints() {
     FlowPane all = new FlowPane();
     all.getStyleClass().add("hints");
@@ -165,7 +183,8 @@ final class ReadingsCard extends VBox {
             hint("*", words.get("key.again")),
             hint("/", words.get("key.undo")),
             hint(". .", words.get("key.back")),
-            hint("F1", words.get("key.definition")));
+            hint("F1", words.get("key.definition")),
+            more());
     return all;
   }
 

@@ -1,6 +1,5 @@
 package org.comparanda.gui.bench;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,7 +7,6 @@ import java.util.Set;
 import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -24,7 +22,6 @@ import org.comparanda.capture.Keys;
 import org.comparanda.capture.Measuring;
 import org.comparanda.capture.NamedKey;
 import org.comparanda.capture.Passes;
-import org.comparanda.capture.Place;
 import org.comparanda.capture.warning.ShelfRanges;
 import org.comparanda.capture.warning.Warning;
 import org.comparanda.measurement.Measurement;
@@ -67,13 +64,9 @@ public final class ReadingsViewModel {
   private final ObservableList<ReadingRow> rows = FXCollections.observableArrayList();
   private final ObjectProperty<Optional<Measurement>> current =
       new SimpleObjectProperty<>(Optional.empty());
-  private final ObjectProperty<FieldState> field = new SimpleObjectProperty<>(FieldState.empty());
-  private final StringProperty message = new SimpleStringProperty("");
-  private final ObjectProperty<List<Warning>> warnings = new SimpleObjectProperty<>(List.of());
+  private final EntryViewModel entry = new EntryViewModel();
   private Optional<Measuring> measuring = Optional.empty();
   private Optional<TrayBone> bone = Optional.empty();
-  private Optional<HeldBurst> held = Optional.empty();
-  private FieldText meaning = new FieldText(new ShelfRanges(Map.of()), List.of(), Optional.empty());
 
   ReadingsViewModel(BenchPlace place, Beyond beyond) {
     this.place = place;
@@ -93,44 +86,42 @@ public final class ReadingsViewModel {
 
   /** What the field holds and what lies over it. */
   public ObjectProperty<FieldState> fieldProperty() {
-    return field;
+    return entry.fieldProperty();
   }
 
   /** What the person should know now: a refusal, bone down; mostly empty. */
   public StringProperty messageProperty() {
-    return message;
+    return entry.messageProperty();
   }
 
   /** What is odd about the value in the field; never a reason to refuse it. */
   public ObjectProperty<List<Warning>> warningsProperty() {
-    return warnings;
+    return entry.warningsProperty();
   }
 
   /** A character came that a hand typed. */
   public void typed(char key) {
-    follow(Keys.typed(field.get(), key));
+    follow(Keys.typed(fieldProperty().get(), key));
   }
 
   /** A key came that types nothing. */
   public void pressed(NamedKey key) {
-    boolean onField =
-        field.get().showing() == Showing.FIELD || field.get().showing() == Showing.PROPOSAL;
-    if (key == NamedKey.ENTER && held.isPresent() && onField) {
-      String burst = held.get().burst();
-      did(m -> m.acceptBurst(burst, meaning.card()));
+    Optional<HeldBurst> held = entry.held();
+    if (key == NamedKey.ENTER && held.isPresent() && entry.uncovered()) {
+      did(m -> m.acceptBurst(held.get().burst(), entry.card()));
     } else {
-      follow(Keys.pressed(field.get(), key));
+      follow(Keys.pressed(fieldProperty().get(), key));
     }
   }
 
   /** A burst came from a caliper. */
   public void burst(String text) {
-    follow(Keys.burst(field.get(), text));
+    follow(Keys.burst(fieldProperty().get(), text));
   }
 
   /** The caliper in hand is this one from now on; none when values are typed by hand. */
   void caliper(Optional<CaliperCard> card) {
-    meaning = new FieldText(meaning.ranges(), meaning.partRules(), card);
+    entry.caliper(card);
   }
 
   /** The values taken so far, mm. */
@@ -140,16 +131,7 @@ public final class ReadingsViewModel {
 
   /** Measurements taken before that must not be seen while they are taken again. */
   Set<MeasurementCode> hidden() {
-    Set<MeasurementCode> hidden = new LinkedHashSet<>();
-    measuring
-        .map(Measuring::passes)
-        .ifPresent(
-            p ->
-                p.measurements().stream()
-                    .map(Measurement::code)
-                    .filter(c -> !p.counting(c).isEmpty() && p.visible(c).isEmpty())
-                    .forEach(hidden::add));
-    return hidden;
+    return passes().map(Passes::hidden).orElse(Set.of());
   }
 
   /** Whether nothing was ever read of this bone. */
@@ -165,7 +147,7 @@ public final class ReadingsViewModel {
   /** Brings a bone to the bench, its readings as they were left. */
   void open(TrayBone next, Passes restored, PersonId person, ShelfRanges shelf) {
     bone = Optional.of(next);
-    meaning = new FieldText(shelf, place.protocol().partRules(next.element()), meaning.card());
+    entry.against(shelf, place.protocol().partRules(next.element()));
     measuring = Optional.of(new Measuring(restored, place.readings(), place.clock(), person));
     moved();
   }
@@ -184,17 +166,17 @@ public final class ReadingsViewModel {
 
   /** Opens a question over the field; digits answer it. */
   void ask() {
-    field.set(new FieldState("", Showing.ASKED));
+    entry.cover(Showing.ASKED);
   }
 
   /** Closes whatever lies over the field. */
   void leave() {
-    field.set(FieldState.empty());
+    entry.uncover();
   }
 
   /** Says a sentence under the readings. */
   void say(String sentence) {
-    message.set(sentence);
+    entry.messageProperty().set(sentence);
   }
 
   /** Clears the bench: nothing can be measured. */
@@ -213,7 +195,9 @@ public final class ReadingsViewModel {
     } else if (command instanceof Command.AcceptBurst burst) {
       take(burst.text());
     } else if (command instanceof Command.AcceptProposal proposal) {
-      propose(proposal.text());
+      entry
+          .proposed(proposal.text())
+          .ifPresent(p -> did(m -> m.acceptProposal(p.typed(), p.length(), p.why(), p.card())));
     } else if (command instanceof Command.CannotTake cannot) {
       did(m -> m.notPossible(cannot.reason()));
     } else if (command instanceof Command.Do asked) {
@@ -222,7 +206,7 @@ public final class ReadingsViewModel {
     } else if (command instanceof Command.Answer answer) {
       beyond.answer(answer.text());
     } else if (command instanceof Command.Ignored ignored) {
-      message.set(ignored.sentence());
+      say(ignored.sentence());
     } else if (command instanceof Command.Plain plain) {
       follow(plain);
     }
@@ -230,7 +214,7 @@ public final class ReadingsViewModel {
 
   private void follow(Command.Plain command) {
     switch (command) {
-      case SHOW_REASONS -> field.set(new FieldState("", Showing.REASONS));
+      case SHOW_REASONS -> entry.cover(Showing.REASONS);
       case HIDE_REASONS, NO_STOP, NO_ANSWER -> leave();
       case ANOTHER_TAKE -> move(Measuring::anotherTake);
       case UNDO -> {
@@ -244,7 +228,7 @@ public final class ReadingsViewModel {
         leave();
         beyond.listErrands();
       }
-      case ASK_STOP -> field.set(new FieldState("", Showing.STOP_QUESTION));
+      case ASK_STOP -> entry.cover(Showing.STOP_QUESTION);
       case STOP -> {
         leave();
         beyond.stop();
@@ -254,21 +238,11 @@ public final class ReadingsViewModel {
   }
 
   private void edit(String text) {
-    held = Optional.empty();
-    message.set("");
-    Showing over = field.get().showing();
-    if (over == Showing.REASONS || over == Showing.ASKED) {
-      field.set(field.get().withText(text));
-      return;
+    boolean half = entry.uncovered();
+    entry.edit(text, passes());
+    if (half) {
+      keep(text);
     }
-    keep(text);
-    show(text, passes().map(p -> meaning.odd(p, text)).orElse(List.of()));
-  }
-
-  private void show(String text, List<Warning> odd) {
-    warnings.set(odd);
-    boolean proposed = odd.stream().anyMatch(w -> w.proposal().isPresent());
-    field.set(new FieldState(text, proposed ? Showing.PROPOSAL : Showing.FIELD));
   }
 
   private void keep(String text) {
@@ -276,7 +250,7 @@ public final class ReadingsViewModel {
   }
 
   private void take(String burst) {
-    new CaliperText(meaning.card())
+    new CaliperText(entry.card())
         .burst(burst)
         .<CaliperInput>fold(
             read -> {
@@ -284,45 +258,24 @@ public final class ReadingsViewModel {
               return read;
             },
             refused -> {
-              message.set(refused.reason());
+              say(refused.reason());
               return refused;
             });
   }
 
   /** One value with its line end goes on, unless it is odd; anything else waits for one Enter. */
   private void came(HeldBurst burst) {
-    List<Warning> odd =
-        burst.single().flatMap(v -> passes().map(p -> meaning.odd(p, v))).orElse(List.of());
+    List<Warning> odd = entry.odd(burst, passes());
     if (burst.goesOn() && odd.isEmpty()) {
-      did(m -> m.acceptBurst(burst.burst(), meaning.card()));
+      did(m -> m.acceptBurst(burst.burst(), entry.card()));
     } else {
-      held = Optional.of(burst);
-      show(burst.text(), odd);
-      message.set(place.words().get("burst.waits", burst.values().size()));
+      entry.hold(burst, odd, place.words().get("burst.waits", burst.values().size()));
     }
-  }
-
-  private void propose(String text) {
-    Optional<Warning> warning =
-        warnings.get().stream().filter(w -> w.proposal().isPresent()).findFirst();
-    Optional<CaliperCard> card = held.flatMap(came -> meaning.card());
-    held.flatMap(HeldBurst::single)
-        .or(() -> FieldText.value(text))
-        .ifPresent(
-            value ->
-                warning.ifPresent(
-                    w ->
-                        w.proposal()
-                            .ifPresent(
-                                length ->
-                                    did(
-                                        m ->
-                                            m.acceptProposal(value, length, w.sentence(), card)))));
   }
 
   /** Goes to another field; says why where it can't. */
   private void move(Function<Measuring, Optional<String>> command) {
-    measuring.ifPresent(m -> command.apply(m).ifPresentOrElse(this::refused, this::moved));
+    measuring.ifPresent(m -> command.apply(m).ifPresentOrElse(entry::refused, this::moved));
   }
 
   /** Records something; says why where it can't. */
@@ -332,7 +285,7 @@ public final class ReadingsViewModel {
           Map<MeasurementCode, Double> before = m.passes().values();
           Optional<String> refused = command.apply(m);
           if (refused.isPresent()) {
-            refused(refused.get());
+            entry.refused(refused.get());
             return;
           }
           moved();
@@ -343,34 +296,12 @@ public final class ReadingsViewModel {
         });
   }
 
-  private void refused(String sentence) {
-    field.set(new FieldState(field.get().text(), Showing.FIELD));
-    message.set(sentence);
-  }
-
   private void moved() {
-    held = Optional.empty();
-    warnings.set(List.of());
-    leave();
-    message.set(passes().map(this::notice).orElse(""));
+    Optional<PassWords> now =
+        bone.flatMap(b -> passes().map(p -> new PassWords(place, b.element(), p)));
+    entry.next(now.map(PassWords::notice).orElse(""));
     current.set(passes().flatMap(Passes::currentMeasurement));
-    rows.setAll(passes().map(this::lines).orElse(List.of()));
+    rows.setAll(now.map(PassWords::rows).orElse(List.of()));
     keep("");
-  }
-
-  private String notice(Passes p) {
-    if (p.measurements().isEmpty()) {
-      return place.words().get("nothing.to.measure");
-    }
-    if (p.boneDown()) {
-      return place.words().get("bone.down", p.current().map(Place::pass).orElse(1));
-    }
-    return p.current().isEmpty() && !p.values().isEmpty() ? place.words().get("passes.over") : "";
-  }
-
-  private List<ReadingRow> lines(Passes p) {
-    return bone.map(b -> place.protocol().of(b.element())).orElse(List.of()).stream()
-        .map(m -> new ReadingLine(p, m, place.words(), place.numbers()).row())
-        .toList();
   }
 }

@@ -33,6 +33,11 @@ public final class Words {
     return locale;
   }
 
+  /** The words of another part in the same language. */
+  public Words part(String other) {
+    return of(other, locale);
+  }
+
   /** The text of a key, its places {0}, {1}, … filled; numbers written in the person's notation. */
   public String get(String key, Object... places) {
     return new MessageFormat(bundle.getString(key), locale).format(places);

@@ -30,6 +30,14 @@ final class Poses {
         new Pose("tray", "bone-by-eye", Poses::trayBone),
         new Pose("tray", "found", Poses::trayFound),
         new Pose("tray", "counts", Poses::trayCounts),
+        new Pose("bench", "hint", scene -> bone(scene, "Hard", "K-207")),
+        new Pose("bench", "batch", Poses::batch),
+        new Pose("bench", "pieces", Poses::pieces),
+        new Pose("bench", "caliper", Poses::caliper),
+        new Pose("bench", "pictures", Poses::photos),
+        new Pose("welcome", "who", scene -> {}),
+        new Pose("welcome", "collection", Poses::named),
+        new Pose("welcome", "caliper", Poses::doorOpened),
         new Pose("shelf", "animal", Poses::animal),
         new Pose("shelf", "import-refused", Poses::importRefused),
         new Pose("shelf", "card", Poses::card),
@@ -219,6 +227,44 @@ final class Poses {
     Hand hand = new Hand(scene);
     hand.choose("tray", tray);
     hand.choose("bone", bone);
+  }
+
+  private static void errand(Scene scene, String digit) {
+    Hand hand = new Hand(scene);
+    hand.press("more");
+    hand.press("choice-" + digit);
+  }
+
+  private static void batch(Scene scene) {
+    bone(scene, "Hard", "K-202");
+    errand(scene, "1");
+  }
+
+  private static void pieces(Scene scene) {
+    bone(scene, "Hard", "K-207");
+    errand(scene, "4");
+  }
+
+  private static void caliper(Scene scene) {
+    bone(scene, "Hard", "K-202");
+    errand(scene, "8");
+    new Hand(scene).press("choice-1"); // a new one, where the room has none
+  }
+
+  private static void photos(Scene scene) {
+    bone(scene, "Hard", "K-202");
+    new Hand(scene).press("photos-chip");
+  }
+
+  private static void named(Scene scene) {
+    new Hand(scene).type("welcome-name", "Invented Volunteer");
+  }
+
+  private static void doorOpened(Scene scene) {
+    named(scene);
+    scene.getRoot().applyCss();
+    scene.getRoot().layout();
+    new Hand(scene).press("welcome-demo");
   }
 
   private static void reasons(Scene scene) {

@@ -93,8 +93,16 @@ class ScreenPictures {
             look,
             tables,
             collection,
-            new NoMemory());
+            new PoseMemory(pose));
     List<Screen> screens = Screens.of(place);
+    if (pose.screen().equals("welcome")) {
+      Scene scene = Welcome.scene(collection, size.width(), size.height());
+      look.dress(scene);
+      stage.setScene(scene);
+      stage.show();
+      pose.take().accept(scene);
+      return;
+    }
     AppFrame frame = new AppFrame(screens, look, Words.of("app", Locale.ENGLISH));
     Scene scene = frame.scene(size.width(), size.height());
     stage.setScene(scene);

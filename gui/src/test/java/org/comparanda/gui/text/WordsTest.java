@@ -24,6 +24,7 @@ class WordsTest {
         "app",
         "bench",
         "caliper",
+        "terms",
         "photos",
         "welcome",
         "shelf",

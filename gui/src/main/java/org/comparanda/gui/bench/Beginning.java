@@ -1,0 +1,41 @@
+package org.comparanda.gui.bench;
+
+import java.util.Optional;
+import org.comparanda.capture.Draft;
+import org.comparanda.tray.TrayBone;
+
+/** The first things after the program was started: read the shelf, take up what lay open. */
+record Beginning(BenchPlace place, BenchViewModel bench, TrayViewModel tray) {
+  /** Reads the shelf off the window's thread; the bench asks nothing of it before. */
+  void readShelf(AnswerViewModel answer) {
+    Advice read =
+        new Advice(
+            place.animals().shelf(), place.protocol(), place.tree(), place.numbers().locale());
+    place
+        .ui()
+        .execute(
+            () -> {
+              answer.ready(read);
+              if (bench.boneProperty().get().isPresent()) {
+                bench.remeasure();
+              } else {
+                place.drafts().of(ReadingsViewModel.BENCH).ifPresent(this::resume);
+              }
+            });
+  }
+
+  /** Takes up again what lay open when the program ended. */
+  private void resume(Draft left) {
+    Optional<TrayBone> open =
+        place.trays().bone(left.bone()).filter(b -> b.standing() == TrayBone.Standing.OPEN);
+    open.ifPresent(
+        b ->
+            tray.trayOf(b)
+                .ifPresent(
+                    t -> {
+                      tray.bring(t);
+                      bench.choose(b);
+                      bench.readings().resume(left);
+                    }));
+  }
+}

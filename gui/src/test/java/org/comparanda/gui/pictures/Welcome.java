@@ -1,0 +1,46 @@
+package org.comparanda.gui.pictures;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.Scene;
+import org.comparanda.capture.CaliperCards;
+import org.comparanda.gui.text.Words;
+import org.comparanda.gui.welcome.Doors;
+import org.comparanda.gui.welcome.WelcomeView;
+import org.comparanda.gui.welcome.WelcomeViewModel;
+import org.comparanda.statistics.Outcome;
+import org.comparanda.storage.Collection;
+
+/** The first start, whose every door leads into the demo collection. */
+final class Welcome {
+  private Welcome() {}
+
+  static Scene scene(Collection collection, int width, int height) {
+    Words words = Words.of("welcome", Locale.ENGLISH);
+    Words caliper = Words.of("caliper", Locale.ENGLISH);
+    WelcomeViewModel model =
+        new WelcomeViewModel(
+            new Into(collection), DemoCollection.CLOCK, words, caliper, name -> {});
+    WelcomeView view =
+        new WelcomeView(model, words, caliper, () -> 0L, Optional::empty, Optional::empty);
+    return new Scene(view, width, height);
+  }
+
+  private record Into(Collection collection) implements Doors {
+    @Override
+    public Outcome<CaliperCards> demo() {
+      return Outcome.of(collection.caliperCards());
+    }
+
+    @Override
+    public Outcome<CaliperCards> create(Path file) {
+      return demo();
+    }
+
+    @Override
+    public Outcome<CaliperCards> open(Path file) {
+      return demo();
+    }
+  }
+}
