@@ -163,6 +163,11 @@ class TrayCommandTest {
         traced++;
       }
       assertEquals(typed.size(), traced);
+      for (NamedCsvRecord fact : facts) { // no other cell of a value is a number
+        boolean number = fact.getField("measurementValue").matches("[0-9.]+");
+        assertEquals(number, fact.getField("measurementUnit").equals("mm"), fact.toString());
+      }
+      everyCallIsTraced(records(zip, "identification.csv"), opened);
       assertEquals(120, records(zip, "occurrence.csv").size());
       for (NamedCsvRecord core : records(zip, "occurrence.csv")) {
         List<Call> calls = opened.trays().callsOn(new BoneId(core.getField("id")));
@@ -173,6 +178,21 @@ class TrayCommandTest {
         assertEquals(Qualifier.CF, calls.get(0).qualifier());
       }
       assertTrue(opened.verifyDayBook(opened.dayBookHead()) instanceof Verdict.Sound);
+    }
+  }
+
+  private void everyCallIsTraced(List<NamedCsvRecord> said, Collection opened) {
+    assertEquals(120, said.size());
+    for (NamedCsvRecord row : said) {
+      Call call =
+          opened.trays().callsOn(new BoneId(row.getField("coreid"))).stream()
+              .filter(c -> row.getField("identificationID").equals("call-" + c.id()))
+              .findFirst()
+              .orElseThrow();
+      assertEquals(new PersonId("p1"), call.person());
+      assertEquals("First Sorter (invented)", row.getField("identifiedBy"));
+      assertEquals(call.at().toString(), row.getField("dateIdentified"));
+      assertEquals("cf. " + row.getField("scientificName"), row.getField("verbatimIdentification"));
     }
   }
 
