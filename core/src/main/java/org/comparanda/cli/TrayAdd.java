@@ -31,7 +31,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "add",
     description = {
-      "Put the measured bones of a table on a tray, which is made where there is none. Each value",
+      "Put the bones of a table on a tray, which is made where there is none. Each value, if any,",
       "becomes a reading by the person named. All of the table, or nothing."
     },
     mixinStandardHelpOptions = true)
@@ -82,7 +82,7 @@ final class TrayAdd implements Callable<Integer> {
       opened.caution().ifPresent(terminal::note);
       List<BoneInHand> bones =
           TableReader.of(words.protocol(), words.taxa(), tables.options())
-              .bones(opened.animals().shelf(), table)
+              .heap(opened.animals().shelf(), table)
               .fold(
                   read -> {
                     tables.everyMappingFound(List.of(read.facts()));

@@ -42,8 +42,7 @@ class SlipPictures {
     try (PDDocument pages = Loader.loadPDF(pdf.toFile())) {
       BufferedImage page =
           new PDFRenderer(pages).renderImageWithDPI(0, DOTS_PER_INCH, ImageType.GRAY);
-      String file =
-          "slips-%s-light-%dx%d.png".formatted(name, page.getWidth(), page.getHeight());
+      String file = "slips-%s-light-%dx%d.png".formatted(name, page.getWidth(), page.getHeight());
       ImageIO.write(page, "png", PICTURES.resolve(file).toFile());
     }
   }
@@ -53,16 +52,40 @@ class SlipPictures {
     Files.createDirectories(PICTURES);
     room = Room.harrowmere(folder);
     done(
-        "tray", "call", "K-102", "Dama cf. dama", "--by", "demo", "--basis", "its drawer beside it",
-        "--how", "by_both", "--why", "shape of the groove");
+        "tray",
+        "call",
+        "K-102",
+        "Dama cf. dama",
+        "--by",
+        "demo",
+        "--basis",
+        "its drawer beside it",
+        "--how",
+        "by_both",
+        "--why",
+        "shape of the groove");
     done(
-        "tray", "call", "K-202", "Capra cf. hircus", "--by", "demo", "--basis", "by eye", "--trait",
+        "tray",
+        "call",
+        "K-202",
+        "Capra cf. hircus",
+        "--by",
+        "demo",
+        "--basis",
+        "by eye",
+        "--trait",
         "sheep-goat-humerus-corner=no");
     done("tray", "hazards", "harrowmere-easy", "old arsenic: gloves", "--by", "demo");
     picture("labels", "labels", "--lot", "Harrowmere easy");
     picture(
-        "labels-small", "labels", "--lot", "Harrowmere easy", "--paper", "letter",
-        "--label", "small");
+        "labels-small",
+        "labels",
+        "--lot",
+        "Harrowmere easy",
+        "--paper",
+        "letter",
+        "--label",
+        "small");
     picture("cards", "cards");
     picture("drawers", "drawers");
     picture("calls", "calls");

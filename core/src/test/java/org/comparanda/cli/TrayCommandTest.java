@@ -26,6 +26,7 @@ import org.comparanda.measurement.Reading;
 import org.comparanda.storage.Collection;
 import org.comparanda.tray.Call;
 import org.comparanda.tray.Qualifier;
+import org.comparanda.tray.TrayId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -217,6 +218,19 @@ class TrayCommandTest {
     assertTrue(typed.err().contains("\"K-101\""), typed.err());
     try (Collection opened = Collection.open(room, Typed.CLOCK)) {
       assertTrue(opened.trays().bone(new BoneId("N-1")).isEmpty());
+    }
+  }
+
+  @Test
+  void bonesNeedNoMeasurement() throws IOException {
+    room = Room.harrowmere(folder);
+    Path table =
+        Files.writeString(
+            folder.resolve("heap.csv"), "bone,element,side\nN-1,atlas,axial\nN-2,rib,left\n");
+    done("tray", "add", table, "--collection", room, "--tray", "new", "--by", "demo");
+    try (Collection opened = Collection.open(room, Typed.CLOCK)) {
+      assertEquals(2, opened.trays().bonesOf(new TrayId("new")).size());
+      assertEquals(List.of(), opened.readings().of(new BoneId("N-1")));
     }
   }
 

@@ -71,6 +71,11 @@ public final class TableReader {
     return reading(table, Optional.of(reference)).bones();
   }
 
+  /** Bones for a tray; they need not be measured. */
+  public TableOutcome<BoneTable> heap(Shelf reference, Path table) {
+    return reading(table, Optional.of(reference)).heap();
+  }
+
   /** The beginning of a table with a guess for each column; or why it can't be read at all. */
   public TableOutcome<TablePreview> preview(Path table) {
     return reading(table, Optional.empty()).preview();

@@ -39,6 +39,7 @@ final class TableReading {
   private final List<String> notes = new ArrayList<>();
   private long rows;
   private long values;
+  private boolean measured = true;
 
   TableReading(Path path, TableOptions options, KnownWords known, ReadingProgress progress) {
     this.path = path;
@@ -165,7 +166,16 @@ final class TableReading {
         : new TableRefused<>(problems.report());
   }
 
+  /** The same of bones that need not be measured. */
+  TableOutcome<BoneTable> heap() {
+    checked(Use.HEAP, row -> {});
+    return problems.isEmpty()
+        ? new TableRead<>(new BoneTable(this), known.protocol(), facts())
+        : new TableRefused<>(problems.report());
+  }
+
   private void checked(Use use, Consumer<BoneRow> taker) {
+    measured = use != Use.HEAP;
     try {
       source = TableOpening.rows(path, options.sheet(), progress, problems);
       if (problems.isEmpty() && header(use) && decimalMark(use)) {
@@ -181,7 +191,8 @@ final class TableReading {
   /** What the table is read as. */
   private enum Use {
     SHELF,
-    BONES_IN_HAND
+    BONES_IN_HAND,
+    HEAP
   }
 
   private RowSource rowsOfTable() {
@@ -223,7 +234,7 @@ final class TableReading {
     if (shape == TableOptions.Shape.LONG) {
       return has(ReservedColumn.MEASUREMENT) && has(ReservedColumn.VALUE);
     }
-    if (columns.stream().noneMatch(c -> c.code().isPresent())) {
+    if (measured && columns.stream().noneMatch(c -> c.code().isPresent())) {
       problems.file(
           "no column holds a measurement",
           "Head a column with a code of the protocol, or say by --register that the table brings"
@@ -353,7 +364,7 @@ final class TableReading {
               .map(e -> "no row is of the element " + e)
               .orElse("there is no row below the header"),
           "Check that this is the right table.");
-    } else if (values == 0) {
+    } else if (measured && values == 0) {
       problems.file("no row holds a measurement", "Check that this is the right table.");
     }
   }
