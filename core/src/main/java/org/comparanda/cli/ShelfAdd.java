@@ -3,7 +3,9 @@ package org.comparanda.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.comparanda.exchange.mapping.MappingText;
 import org.comparanda.exchange.table.FileContent;
@@ -32,6 +34,7 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true)
 final class ShelfAdd implements Callable<Integer> {
   private static final long TELL_EVERY = 10_000;
+  private static final Optional<Long> HEADER_ROW = Optional.of(1L);
 
   private final Terminal terminal;
 
@@ -121,7 +124,13 @@ final class ShelfAdd implements Callable<Integer> {
               return read.content();
             },
             report -> {
-              throw new CannotDo(report.lines());
+              List<String> lines = new ArrayList<>(report.lines());
+              if (report.problems().stream().anyMatch(p -> p.row().equals(HEADER_ROW))) {
+                lines.add(
+                    "What each column seems to be, and how to say so: shelf look "
+                        + table.getFileName());
+              }
+              throw new CannotDo(lines);
             });
   }
 

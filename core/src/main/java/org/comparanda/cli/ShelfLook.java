@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import org.comparanda.exchange.table.ColumnGuess;
 import org.comparanda.exchange.table.TablePreview;
 import org.comparanda.exchange.table.TableReader;
@@ -55,7 +56,13 @@ final class ShelfLook implements Callable<Integer> {
           "  "
               + guess.header()
               + ": "
-              + guess.role().map(role -> role + " (" + why(guess.why()) + ")").orElse("not known")
+              + guess
+                  .role()
+                  .map(role -> role + " (" + why(guess.why()) + ")")
+                  .orElse(
+                      seen.holdsNumbers(column)
+                          ? "not known; numbers, which --register brings as a measurement"
+                          : "not known")
               + guess.unit().map(u -> ", in " + u.symbol()).orElse("")
               + "   e.g. "
               + String.join(
@@ -82,14 +89,21 @@ final class ShelfLook implements Callable<Integer> {
           .role()
           .filter(role -> !role.equals(guess.name()))
           .ifPresent(role -> as.add(role + "=" + guess.header()));
-      if (guess.role().isEmpty()) {
+      if (guess.role().isEmpty() && !seen.holdsNumbers(seen.columns().indexOf(guess))) {
         leave.add(guess.header());
       }
       if (guess.role().isPresent() && !guess.statesUnit()) {
         guess.unit().ifPresent(u -> units.add(guess.role().get() + "=" + u.symbol()));
       }
     }
-    String line = word(" --as ", as) + word(" --leave ", leave) + word(" --unit ", units);
+    boolean brings =
+        IntStream.range(0, seen.columns().size())
+            .anyMatch(i -> seen.columns().get(i).role().isEmpty() && seen.holdsNumbers(i));
+    String line =
+        word(" --as ", as)
+            + word(" --leave ", leave)
+            + word(" --unit ", units)
+            + (brings ? " --register" : "");
     return line.isEmpty() ? java.util.Optional.empty() : java.util.Optional.of(line);
   }
 

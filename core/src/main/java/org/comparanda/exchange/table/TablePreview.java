@@ -20,4 +20,19 @@ public record TablePreview(
     rows = rows.stream().map(List::copyOf).toList();
     roles = List.copyOf(roles);
   }
+
+  /** Whether a column holds numbers in all rows shown that hold anything there. */
+  public boolean holdsNumbers(int column) {
+    List<String> cells =
+        rows.stream()
+            .filter(row -> column < row.size() && !NumberText.missing(row.get(column)))
+            .map(row -> row.get(column))
+            .toList();
+    return !cells.isEmpty()
+        && cells.stream()
+            .allMatch(
+                cell ->
+                    NumberText.read(cell, DecimalMark.POINT).isPresent()
+                        || NumberText.read(cell, DecimalMark.COMMA).isPresent());
+  }
 }

@@ -68,16 +68,16 @@ public final class PileView extends BorderPane {
     empty.setWrapText(true);
     table.setPlaceholder(empty);
     column("place", 32, e -> String.valueOf(e.place()));
-    column("number", 66, e -> e.arrival().number());
+    column("number", 78, e -> e.arrival().number());
     column("taxon", 166, e -> e.arrival().taxon().value()).setCellFactory(c -> new Italic());
-    column("stage", 92, e -> words.get(key("stage.", e.arrival().stage())));
-    column("since", 86, e -> e.arrival().cameIn().toString());
+    column("stage", 88, e -> words.get(key("stage.", e.arrival().stage())));
+    column("since", 95, e -> e.arrival().cameIn().toString());
     column(
         "asked",
-        88,
+        82,
         e -> e.interest().stream().map(i -> i.by().value()).collect(Collectors.joining(", ")));
-    column("gain", 64, e -> e.wanted().map(w -> numbers.fixed(w.gain(), 3)).orElse("–"));
-    column("from", 96, e -> e.arrival().from());
+    column("gain", 60, e -> e.wanted().map(w -> numbers.fixed(w.gain(), 3)).orElse("–"));
+    column("from", 88, e -> e.arrival().from());
     table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     table
         .getSelectionModel()

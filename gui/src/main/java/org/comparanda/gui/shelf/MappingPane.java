@@ -65,18 +65,20 @@ final class MappingPane extends VBox {
   }
 
   /** What stands over one column. */
-  private record Head(String header, ComboBox<String> role, ComboBox<String> unit) {
-    ColumnChoice choice(String aside) {
-      String said = role.getValue();
+  private record Head(ColumnGuess guess, ComboBox<String> role, ComboBox<String> unit) {
+    ColumnChoice choice(String aside, String isNew) {
+      String said = isNew.equals(role.getValue()) ? guess.name() : role.getValue();
       return new ColumnChoice(
-          header,
+          guess.header(),
           Optional.ofNullable(said).filter(r -> !r.equals(aside)),
           LengthUnit.ofSymbol(String.valueOf(unit.getValue())).filter(u -> unit.isVisible()));
     }
   }
 
   private List<ColumnChoice> choices() {
-    return heads.stream().map(h -> h.choice(words.get("mapping.aside"))).toList();
+    return heads.stream()
+        .map(h -> h.choice(words.get("mapping.aside"), words.get("mapping.new")))
+        .toList();
   }
 
   private Unknown unknown() {
@@ -107,6 +109,9 @@ final class MappingPane extends VBox {
     ComboBox<String> role = new ComboBox<>();
     role.setId("role-" + place);
     role.getItems().add(words.get("mapping.aside"));
+    if (guess.role().isEmpty() && preview.holdsNumbers(place)) {
+      role.getItems().add(words.get("mapping.new"));
+    }
     role.getItems().addAll(preview.roles());
     role.setValue(guess.role().orElse(words.get("mapping.aside")));
     ComboBox<String> unit = new ComboBox<>();
@@ -117,14 +122,20 @@ final class MappingPane extends VBox {
     unit.setPromptText(words.get("mapping.unit"));
     guess.unit().ifPresent(u -> unit.setValue(u.symbol()));
     unit.setVisible(isLength(role.getValue()));
-    role.setOnAction(event -> unit.setVisible(isLength(role.getValue())));
+    role.setOnAction(
+        event -> {
+          unit.setVisible(isLength(role.getValue()));
+          if (words.get("mapping.new").equals(role.getValue())) {
+            register.setSelected(true);
+          }
+        });
     Label header = new Label(guess.header());
     header.getStyleClass().add("strong");
     Label why = new Label(words.get("mapping.why." + guess.why().name().toLowerCase(Locale.ROOT)));
     why.getStyleClass().add("note");
     VBox head = new VBox(header, role, unit, why);
     head.getStyleClass().add("head");
-    heads.add(new Head(guess.header(), role, unit));
+    heads.add(new Head(guess, role, unit));
     TableColumn<List<String>, String> column = new TableColumn<>();
     column.setGraphic(head);
     column.setSortable(false);
