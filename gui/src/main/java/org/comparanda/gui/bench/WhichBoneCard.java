@@ -81,7 +81,12 @@ final class WhichBoneCard extends VBox {
       }
     }
     ways.getChildren().add(way("which.close", "which-close", close));
-    Platform.runLater(this::focusFirst);
+    if (getScene() == null) {
+      Platform.runLater(this::focusFirst);
+    } else {
+      // At once: the next digit may already be on its way.
+      focusFirst();
+    }
   }
 
   private void focusFirst() {

@@ -79,6 +79,7 @@ final class CardPane extends VBox {
             labelled("person", field("person", model.personProperty(), 9)));
     TextField reason = field("reason", model.reasonProperty(), 16);
     reason.setPromptText(words.get("reason"));
+    reason.setAccessibleText(words.get("reason"));
     VBox decision = new VBox(instead, line(accept, alike), line(reason, refuse));
     decision.getStyleClass().add("decision");
     return decision;

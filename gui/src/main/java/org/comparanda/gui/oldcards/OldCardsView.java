@@ -19,6 +19,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.gui.oldcards.OldCardsViewModel.Which;
 import org.comparanda.gui.text.Words;
 import org.comparanda.oldcards.CardOnFile;
@@ -28,6 +29,7 @@ public final class OldCardsView extends BorderPane {
   private final OldCardsViewModel model;
   private final Words words;
   private final TableView<CardOnFile> table = new TableView<>();
+  private final Label help = new Label();
 
   /** Builds the view; it looks at the collection each time it comes into the window. */
   public OldCardsView(
@@ -94,6 +96,7 @@ public final class OldCardsView extends BorderPane {
   private VBox list() {
     ComboBox<Which> which = new ComboBox<>();
     which.setId("which");
+    which.setAccessibleText(words.get("column.state"));
     which.getItems().setAll(Which.values());
     which.setConverter(
         new StringConverter<>() {
@@ -112,6 +115,7 @@ public final class OldCardsView extends BorderPane {
     which.setValue(model.whichProperty().get());
     which.setOnAction(event -> model.show(which.getValue()));
     table.setId("cards");
+    table.setAccessibleText(words.get("title"));
     table.setItems(model.listed());
     Label empty = new Label(words.get("list.empty"));
     empty.setWrapText(true);
@@ -138,7 +142,7 @@ public final class OldCardsView extends BorderPane {
               }
             });
     VBox.setVgrow(table, Priority.ALWAYS);
-    Label help = new Label(words.get("list.help"));
+    help.setText(words.get("list.help"));
     help.getStyleClass().add("note");
     help.setWrapText(true);
     VBox left = new VBox(which, table, help);
@@ -151,8 +155,8 @@ public final class OldCardsView extends BorderPane {
       String key, double width, java.util.function.Function<CardOnFile, String> text) {
     TableColumn<CardOnFile, String> column = new TableColumn<>(words.get("column." + key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
-    column.setPrefWidth(width);
-    column.setMinWidth(Math.min(width, 110));
+    column.prefWidthProperty().bind(ColumnWidth.of(help.fontProperty(), 1.1 * width));
+    column.minWidthProperty().bind(ColumnWidth.of(help.fontProperty(), 1.1 * Math.min(width, 110)));
     column.setSortable(false);
     table.getColumns().add(column);
   }

@@ -14,6 +14,7 @@ import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TableCell;
 import javafx.scene.layout.Background;
 import javafx.scene.layout.BackgroundFill;
 import javafx.scene.layout.Region;
@@ -79,11 +80,15 @@ record Seen(Scene scene) {
         .orElse(own);
   }
 
+  /**
+   * Cut text, but for the cells of tables: free text may be longer than any column, a person can
+   * widen the column, and the opened row says it in full. The heads of the columns do count.
+   */
   List<String> cut() {
     Stream<String> shortened =
         all(Labeled.class)
             .filter(l -> l.getText() != null && !l.getText().isBlank())
-            .filter(Seen::shortened)
+            .filter(l -> !(l instanceof TableCell) && shortened(l))
             .map(l -> "cut short: " + said(l));
     Stream<String> low =
         all(TextFlow.class)
