@@ -19,6 +19,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -128,17 +129,15 @@ public final class ShelfView extends BorderPane {
     row.getChildren().add(tab);
   }
 
-  private HBox header(String note, Supplier<Optional<Path>> files) {
+  private FlowPane header(String note, Supplier<Optional<Path>> files) {
     Label title = new Label(words.get("title"));
     title.getStyleClass().add("title");
     Label says = new Label(note);
     says.getStyleClass().add("note");
-    Region spring = new Region();
-    HBox.setHgrow(spring, Priority.ALWAYS);
     Button load = new Button(words.get("import"));
     load.setId("import-table");
     load.setOnAction(event -> files.get().ifPresent(this::importTable));
-    HBox header = new HBox(title, says, tabs(), spring);
+    FlowPane header = new FlowPane(title, says, tabs());
     if (!pages.tabs().isEmpty()) {
       Button add = new Button(words.get("animal.add"));
       add.setId("animal-add");

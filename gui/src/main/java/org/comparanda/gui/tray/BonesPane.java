@@ -13,6 +13,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.tray.Keeping;
 import org.comparanda.tray.TrayBone;
@@ -22,6 +23,7 @@ final class BonesPane extends HBox {
   private final TrayViewModel model;
   private final TrayWords words;
   private final TableView<BoneLine> table = new TableView<>();
+  private final Label textSize = new Label(); // empty; its font says how large the text is
   private final ObservableList<BoneLine> lines = FXCollections.observableArrayList();
 
   BonesPane(TrayViewModel model) {
@@ -30,7 +32,8 @@ final class BonesPane extends HBox {
     getStyleClass().add("bones-page");
     columns();
     VBox.setVgrow(table, Priority.ALWAYS);
-    VBox list = new VBox(table, new MovePane(model, this::chosen));
+    VBox list = new VBox(table, textSize, new MovePane(model, this::chosen));
+    textSize.setManaged(false);
     list.getStyleClass().addAll("card", "bone-list");
     HBox.setHgrow(list, Priority.ALWAYS);
     getChildren().addAll(list, new BonePane(model));
@@ -41,6 +44,7 @@ final class BonesPane extends HBox {
   private void columns() {
     table.setId("bones");
     table.setItems(lines);
+    table.setAccessibleText(words.get("page.bones"));
     table.setPlaceholder(new Label(words.get("bones.none")));
     table.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     column("bone", 62, line -> line.bone().id().value());
@@ -69,8 +73,7 @@ final class BonesPane extends HBox {
   private void column(String key, double width, Function<BoneLine, String> text) {
     TableColumn<BoneLine, String> column = new TableColumn<>(words.get("column." + key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
-    column.setMinWidth(width);
-    column.setPrefWidth(width);
+    column.minWidthProperty().bind(ColumnWidth.of(textSize.fontProperty(), width));
     table.getColumns().add(column);
   }
 

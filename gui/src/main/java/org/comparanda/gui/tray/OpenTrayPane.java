@@ -32,6 +32,7 @@ final class OpenTrayPane extends VBox {
     getStyleClass().add("right");
     HBox.setHgrow(this, Priority.ALWAYS);
     facts.getStyleClass().addAll("card", "tray-facts");
+    facts.setMinHeight(USE_PREF_SIZE);
     bones = new BonesPane(model);
     counts = new ListView<>(model.counts());
     counts.setId("counts");

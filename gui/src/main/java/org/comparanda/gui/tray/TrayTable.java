@@ -13,6 +13,7 @@ final class TrayTable extends TableView<TrayLine> {
     TrayWords words = model.said();
     setId("trays");
     setItems(model.trays());
+    setAccessibleText(words.get("trays"));
     setPlaceholder(new Label(words.get("trays.none")));
     column(words.get("column.priority"), 46, TrayTable::rank);
     column(words.get("column.tray"), 156, line -> line.tray().name());

@@ -12,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.PlainScroll;
 import org.comparanda.measurement.Person;
 import org.comparanda.tray.Search;
 
@@ -35,7 +36,10 @@ public final class TrayView extends BorderPane {
     setTop(header(note));
     HBox halves = new HBox(left(), new OpenTrayPane(model, printing));
     halves.getStyleClass().add("halves");
-    setCenter(halves);
+    PlainScroll scroll = new PlainScroll(halves);
+    scroll.setFitToHeight(true);
+    scroll.setFocusTraversable(false);
+    setCenter(scroll);
     setBottom(message());
     parentProperty()
         .addListener(
@@ -54,6 +58,7 @@ public final class TrayView extends BorderPane {
     TextField search = new TextField();
     search.setId("find");
     search.setPromptText(words.get("find"));
+    search.setAccessibleText(words.get("find"));
     search.textProperty().addListener((o, was, is) -> model.searchFor(is));
     HBox.setHgrow(search, Priority.ALWAYS);
     Pick<Person> person =
