@@ -49,7 +49,7 @@ final class BonesPane extends HBox {
     table.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     column("bone", 62, line -> line.bone().id().value());
     column("what", 160, BoneLine::what);
-    column("call", 118, this::called);
+    column("call", 132, this::called);
     column("goesto", 70, line -> line.bone().keeping().goesTo());
     table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     table
