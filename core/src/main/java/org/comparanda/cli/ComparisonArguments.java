@@ -3,6 +3,9 @@ package org.comparanda.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.comparanda.exchange.table.PriorTable;
 import org.comparanda.exchange.table.SetAsideTable;
 import org.comparanda.exchange.table.TableOptions;
@@ -12,6 +15,7 @@ import org.comparanda.suggestion.Priors;
 import org.comparanda.suggestion.Scale;
 import org.comparanda.suggestion.SetAside;
 import org.comparanda.taxon.TaxonName;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** How bones are compared with the shelf. */
@@ -35,12 +39,11 @@ final class ComparisonArguments {
 
   @Option(
       names = "--priors",
-      defaultValue = "equal",
       paramLabel = "PRIORS",
       description =
-          "equal (default), shelf (as many animals as the shelf has), or a table with the columns"
+          "equal (default unless the house says otherwise), shelf (as many animals as the shelf has), or a table with the columns"
               + " taxon,prior.")
-  private String priors = "equal";
+  private @Nullable String priors;
 
   @Option(
       names = "--set-aside",
@@ -50,12 +53,18 @@ final class ComparisonArguments {
               + " Repeatable; a table with the columns taxon,reason will do, too.")
   private List<String> setAside = List.of();
 
-  ComparisonRules rules() {
-    return ComparisonRules.withDefaults()
-        .withScale(scale)
-        .withMethod(method())
-        .withPriors(priors())
-        .withSetAside(setAside());
+  /** Puts what was asked for in the place of what the house says. */
+  UnaryOperator<ComparisonRules> asked() {
+    Method way = method();
+    Optional<Priors> named = Optional.ofNullable(priors).map(ComparisonArguments::priors);
+    List<SetAside> further = setAside();
+    return house ->
+        house
+            .withScale(scale)
+            .withMethod(way)
+            .withPriors(named.orElse(house.priors()))
+            .withSetAside(
+                Stream.concat(house.setAside().stream(), further.stream()).distinct().toList());
   }
 
   /** The word as asked for. */
@@ -104,12 +113,12 @@ final class ComparisonArguments {
     return all;
   }
 
-  private Priors priors() {
-    return switch (priors) {
+  private static Priors priors(String asked) {
+    return switch (asked) {
       case "equal" -> Priors.equal();
       case "shelf" -> Priors.shelf();
       default ->
-          PriorTable.read(Path.of(priors))
+          PriorTable.read(Path.of(asked))
               .fold(
                   p -> p,
                   none -> {

@@ -3,10 +3,12 @@ package org.comparanda.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.comparanda.exchange.table.RulesTable;
 import org.comparanda.exchange.table.TableFacts;
 import org.comparanda.exchange.table.TableOptions;
 import org.comparanda.exchange.table.TableRead;
 import org.comparanda.exchange.table.TableReader;
+import org.comparanda.house.RulesInForce;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.Shelf;
 import org.comparanda.storage.Collection;
@@ -28,9 +30,21 @@ final class ShelfArguments {
       description = "A table (CSV) as the shelf, without storing it.")
   private @Nullable Path table;
 
+  @Option(
+      names = "--rules",
+      paramLabel = "TABLE",
+      description =
+          "A table (CSV) with the columns rule,value: rules that hold for this run in place of"
+              + " those of the house, e.g. one-share,0.9.")
+  private @Nullable Path rules;
+
   /** A shelf, the words that go with it, and how its table was read. */
   record Opened(
-      Shelf shelf, Protocol protocol, ReferenceTables tables, Optional<TableFacts> facts) {
+      Shelf shelf,
+      Protocol protocol,
+      ReferenceTables tables,
+      Optional<TableFacts> facts,
+      RulesInForce rules) {
     List<TableFacts> factsAnd(TableFacts other) {
       return facts.map(f -> List.of(f, other)).orElse(List.of(other));
     }
@@ -57,14 +71,35 @@ final class ShelfArguments {
         Collection.open(java.util.Objects.requireNonNull(collection), terminal.clock())) {
       opened.caution().ifPresent(terminal::note);
       ReferenceTables tables = HouseTables.of(opened);
-      return new Opened(opened.animals().shelf(), tables.protocol(), tables, Optional.empty());
+      return new Opened(
+          opened.animals().shelf(),
+          tables.protocol(),
+          tables,
+          Optional.empty(),
+          ruled(opened.houseRules().inForce()));
     }
   }
 
-  private static Opened read(
-      Terminal terminal, ReferenceTables tables, TableOptions options, Path table) {
+  /** The rules of the house with those of the table named, if any, in their place. */
+  private RulesInForce ruled(RulesInForce house) {
+    return rules == null
+        ? house
+        : RulesTable.read(rules, house)
+            .fold(
+                r -> r,
+                none -> {
+                  throw new CannotDo(none.reason() + "\n" + none.remedy());
+                });
+  }
+
+  private Opened read(Terminal terminal, ReferenceTables tables, TableOptions options, Path table) {
     TableRead<Shelf> read = table(terminal, tables, options, table);
-    return new Opened(read.content(), read.protocol(), tables, Optional.of(read.facts()));
+    return new Opened(
+        read.content(),
+        read.protocol(),
+        tables,
+        Optional.of(read.facts()),
+        ruled(RulesInForce.withDefaults()));
   }
 
   /** Reads a table as a shelf, says how it was read, or refuses it with every problem. */

@@ -8,7 +8,6 @@ import org.comparanda.exchange.json.ShelfJson;
 import org.comparanda.stock.HardPair;
 import org.comparanda.stock.Stock;
 import org.comparanda.suggestion.Comparison;
-import org.comparanda.suggestion.ComparisonRules;
 import org.comparanda.taxon.TaxonName;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -56,7 +55,7 @@ final class ShelfStock implements Callable<Integer> {
                 opened.shelf(),
                 opened.protocol(),
                 opened.tables().taxa(),
-                ComparisonRules.withDefaults()),
+                opened.rules().comparison()),
             stock);
     if (json.file().isPresent()) {
       JsonArgument.write(json.file().get(), out -> ShelfJson.pairs(out, hard));

@@ -18,7 +18,6 @@ import org.comparanda.sizeestimate.SizesDisagree;
 import org.comparanda.sizeestimate.UndecidedTaxon;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.suggestion.Comparison;
-import org.comparanda.suggestion.ComparisonRules;
 import org.comparanda.taxon.TaxonName;
 
 /** Fits a line on the shelf and estimates every bone by it. */
@@ -135,7 +134,7 @@ final class SizeByLine {
                 tables.opened().shelf(),
                 tables.inHand().orElseThrow().protocol(),
                 tables.opened().tables().taxa(),
-                ComparisonRules.withDefaults()));
+                tables.opened().rules().comparison()));
     return tables.each(
         OneAnimalBones.EACH_BONE,
         (id, of) -> {

@@ -11,7 +11,6 @@ import java.util.concurrent.Callable;
 import org.comparanda.dossier.Dossier;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.reference.BoneInHand;
-import org.comparanda.reference.Shelf;
 import org.comparanda.slips.BoneReport;
 import org.comparanda.slips.LabelSize;
 import org.comparanda.slips.Paper;
@@ -20,7 +19,6 @@ import org.comparanda.slips.Slips;
 import org.comparanda.stock.Wanted;
 import org.comparanda.storage.Collection;
 import org.comparanda.suggestion.Comparison;
-import org.comparanda.suggestion.ComparisonRules;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
@@ -162,7 +160,7 @@ final class SlipsCommand implements Callable<Integer> {
     Optional<BoneReport.Subject> subject =
         dossier.bone().standing() == TrayBone.Standing.STOPPED
             ? Optional.empty()
-            : Optional.of(compared(opened.animals().shelf(), tables, dossier));
+            : Optional.of(compared(opened, tables, dossier));
     return new BoneReport(facts).write(bytes, dossier, subject);
   }
 
@@ -179,13 +177,14 @@ final class SlipsCommand implements Callable<Integer> {
                     opened.readings().of(bone.id())));
   }
 
-  private static BoneReport.Subject compared(Shelf shelf, ReferenceTables tables, Dossier dossier) {
+  private static BoneReport.Subject compared(
+      Collection opened, ReferenceTables tables, Dossier dossier) {
     Comparison comparison =
         Comparison.of(
-            shelf,
+            opened.animals().shelf(),
             tables.protocol(),
             tables.taxa(),
-            ComparisonRules.withDefaults().withAge(dossier.tray().age()));
+            opened.houseRules().inForce().comparison().withAge(dossier.tray().age()));
     BoneInHand inHand = dossier.inHand();
     return new BoneReport.Subject(
         comparison.suggest(inHand), inHand, comparison.points(inHand.element(), inHand));

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.UnaryOperator;
 import org.comparanda.bone.BoneAge;
 import org.comparanda.exchange.json.ShelfInUse;
 import org.comparanda.exchange.json.SuggestionJson;
@@ -61,10 +62,13 @@ final class SuggestCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    ComparisonRules rules =
-        comparing.rules().withAge(Optional.ofNullable(age).orElse(BoneAge.NOT_KNOWN));
+    UnaryOperator<ComparisonRules> asked = comparing.asked();
     TableOptions options = tables.options().withNumbers(comparing.numbers());
     ShelfArguments.Opened opened = shelf.open(terminal, options);
+    ComparisonRules rules =
+        asked
+            .apply(opened.rules().comparison())
+            .withAge(Optional.ofNullable(age).orElse(BoneAge.NOT_KNOWN));
     TableRead<BoneTable> read =
         TableReader.of(opened.tables().protocol(), opened.tables().taxa(), options)
             .watchedBy(new ProgressLine(terminal, bones))

@@ -8,7 +8,6 @@ import org.comparanda.dossier.Dossier;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.storage.Collection;
 import org.comparanda.suggestion.Comparison;
-import org.comparanda.suggestion.ComparisonRules;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.tables.TraitTable;
 import org.comparanda.taxon.TaxonName;
@@ -130,7 +129,7 @@ final class TrayCall implements Callable<Integer> {
             opened.animals().shelf(),
             tables.protocol(),
             tables.taxa(),
-            ComparisonRules.withDefaults().withAge(tray.age())),
+            opened.houseRules().inForce().comparison().withAge(tray.age())),
         new Dossier(tray, bone, List.of(), opened.readings().of(bone.id())),
         called);
   }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.function.UnaryOperator;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.exchange.json.TrialJson;
 import org.comparanda.exchange.table.TableOptions;
@@ -16,6 +17,7 @@ import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.Shelf;
 import org.comparanda.reference.ShelfBone;
 import org.comparanda.suggestion.Comparison;
+import org.comparanda.suggestion.ComparisonRules;
 import org.comparanda.suggestion.Counting;
 import org.comparanda.suggestion.SecondOpinions;
 import org.comparanda.suggestion.StrangerTrial;
@@ -66,6 +68,7 @@ final class TrialCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    UnaryOperator<ComparisonRules> asked = comparing.asked();
     TableOptions options = tables.options().withNumbers(comparing.numbers());
     ShelfArguments.Opened opened = shelf.open(terminal, options);
     opened.facts().ifPresent(f -> tables.everyMappingFound(List.of(f)));
@@ -76,7 +79,7 @@ final class TrialCommand implements Callable<Integer> {
             opened.shelf(),
             opened.protocol(),
             opened.tables().taxa(),
-            comparing.rules().withCounting(rows));
+            asked.apply(opened.rules().comparison()).withCounting(rows));
     Optional<Path> out = json.file();
     TrialText text = new TrialText(terminal);
     TrialJson writer = new TrialJson(ProgramName.current());

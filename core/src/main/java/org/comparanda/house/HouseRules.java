@@ -8,6 +8,9 @@ public interface HouseRules {
   /** What holds now: as set last, or as it is until it is set. */
   String now(RuleName name);
 
+  /** All rules as they hold now. */
+  RulesInForce inForce();
+
   /** All settings ever made, oldest first. */
   List<HouseRule> all();
 

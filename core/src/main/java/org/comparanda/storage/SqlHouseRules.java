@@ -10,6 +10,7 @@ import org.comparanda.house.HouseRule;
 import org.comparanda.house.HouseRules;
 import org.comparanda.house.Right;
 import org.comparanda.house.RuleName;
+import org.comparanda.house.RulesInForce;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.statistics.Outcome;
 import org.jdbi.v3.core.Handle;
@@ -37,6 +38,11 @@ record SqlHouseRules(Database database, DayBookRows dayBook) implements HouseRul
   }
 
   @Override
+  public RulesInForce inForce() {
+    return database.read(SqlHouseRules::inForce);
+  }
+
+  @Override
   public Outcome<HouseRule> set(HouseRule rule) {
     return database.write(
         h -> {
@@ -46,24 +52,30 @@ record SqlHouseRules(Database database, DayBookRows dayBook) implements HouseRul
                 "\"" + rule.by().value() + "\" is no keeper. The rule stays as it was.",
                 "Ask a keeper to set it.");
           }
-          Optional<String> refusal = rule.name().refusal(rule.content());
-          return refusal.isPresent()
-              ? Outcome.none(refusal.get() + " The rule stays as it was.", "Write it again.")
-              : Outcome.of(append(h, rule));
+          Outcome<RulesInForce> changed = inForce(h).with(rule.name(), rule.content());
+          return changed.fold(
+              rules -> Outcome.of(append(h, rule)),
+              none -> Outcome.none(none.reason() + " The rule stays as it was.", none.remedy()));
         });
+  }
+
+  private static RulesInForce inForce(Handle h) {
+    return RulesInForce.of(
+        h.createQuery("select * from house_rule order by id").map(SqlHouseRules::rule).list());
   }
 
   private HouseRule append(Handle h, HouseRule rule) {
     SqlPeople.known(h, dayBook, rule.by());
     long id = CallRows.next(h, "house_rule");
     h.createUpdate(
-            "insert into house_rule (id, name, content, person_id, at)"
-                + " values (:id, :name, :content, :person, :at)")
+            "insert into house_rule (id, name, content, person_id, at, why)"
+                + " values (:id, :name, :content, :person, :at, :why)")
         .bind("id", id)
         .bind("name", rule.name().name())
         .bind("content", rule.content())
         .bind("person", rule.by().value())
         .bind("at", rule.at().toString())
+        .bind("why", Optional.of(rule.why()).filter(why -> !why.isBlank()))
         .execute();
     dayBook.wrote(h, Kept.RULE, id, rule.name().word());
     return rule;
@@ -74,6 +86,7 @@ record SqlHouseRules(Database database, DayBookRows dayBook) implements HouseRul
         RuleName.valueOf(row.getString("name")),
         row.getString("content"),
         new PersonId(row.getString("person_id")),
-        Instant.parse(row.getString("at")));
+        Instant.parse(row.getString("at")),
+        Optional.ofNullable(row.getString("why")).orElse(""));
   }
 }

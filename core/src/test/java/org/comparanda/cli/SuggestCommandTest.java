@@ -2,6 +2,7 @@ package org.comparanda.cli;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -190,5 +191,49 @@ class SuggestCommandTest {
     Typed unsaid = Typed.command("suggest", bones, "--shelf", bones, "--set-aside", "Apf=");
     assertEquals(2, unsaid.code());
     assertTrue(unsaid.err().contains("names no taxon or no reason"), unsaid.err());
+  }
+
+  @Test
+  void rulesFromATableHoldForTheRunAndStandInTheResult() throws IOException {
+    Path rules =
+        Files.writeString(
+            folder.resolve("rules.csv"), "rule,value\none-share,0.6\nset-aside,Apf=in June\n");
+    Path json = folder.resolve("ruled.json");
+    Typed typed = midge(rules, json);
+    assertEquals(0, typed.code(), typed.err());
+    JsonNode said = new ObjectMapper().readTree(json.toFile());
+    assertEquals(0.6, said.get("rules").get("thresholds").get("oneShare").asDouble());
+    JsonNode basis = said.get("bones").get(0).get("basis");
+    assertEquals(0.6, basis.get("thresholds").get("oneShare").asDouble());
+    assertEquals("Apf", basis.get("setAside").get(0).get("taxon").asText());
+  }
+
+  @Test
+  void aRuleOutsideWhatIsAllowedIsRefusedWithTheRange() throws IOException {
+    Path rules =
+        Files.writeString(folder.resolve("rules.csv"), "rule,value\none-share,2\nno-such-rule,1\n");
+    Typed typed = midge(rules, folder.resolve("ruled.json"));
+    assertEquals(2, typed.code());
+    assertTrue(typed.err().contains("a number from 0.5 to 0.9999"), typed.err());
+    assertTrue(typed.err().contains("no-such-rule"), typed.err());
+    assertFalse(Files.exists(folder.resolve("ruled.json")));
+  }
+
+  private Typed midge(Path rules, Path json) throws IOException {
+    Path bones =
+        Files.writeString(
+            folder.resolve("one.csv"), "bone,antenna_length,wing_length\n1,1.4,1.8\n");
+    return Typed.command(
+        "suggest",
+        bones,
+        "--shelf",
+        OutsideFile.copied(folder, "midge.csv"),
+        "--as",
+        "animal=id,taxon=species,bone=bone",
+        "--register",
+        "--rules",
+        rules,
+        "--json",
+        json);
   }
 }

@@ -240,7 +240,7 @@ class RoomInFileTest {
   }
 
   private boolean rule(String content, PersonId by) {
-    HouseRule rule = new HouseRule(RuleName.SECOND_LOOK_EVERY, content, by, NOW);
+    HouseRule rule = new HouseRule(RuleName.SECOND_LOOK_EVERY, content, by, NOW, "");
     return room.houseRules().set(rule).value().isPresent();
   }
 

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.comparanda.bone.BoneAge;
@@ -27,6 +28,7 @@ final class RulesJson {
         .text("method", rules.method())
         .text("age", rules.age())
         .text("counting", rules.counting())
+        .text("language", rules.language().toLanguageTag())
         .object("priors")
         .text("kind", rules.priors().kind())
         .text("source", rules.priors().source())
@@ -75,6 +77,7 @@ final class RulesJson {
         .withMethod(Method.valueOf(rules.path("method").asText()))
         .withAge(BoneAge.valueOf(rules.path("age").asText()))
         .withCounting(Counting.valueOf(rules.path("counting").asText()))
+        .withLanguage(Locale.forLanguageTag(rules.path("language").asText("en")))
         .withPriors(priors(rules.path("priors")))
         .withSetAside(setAside(rules.path("setAside")))
         .withHouseChoices(choices)

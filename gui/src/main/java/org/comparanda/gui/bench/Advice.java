@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.comparanda.bone.BoneAge;
+import org.comparanda.house.RulesInForce;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.reference.Shelf;
@@ -18,7 +19,6 @@ import org.comparanda.sizeestimate.SizeEstimate;
 import org.comparanda.sizeestimate.SizeQuestion;
 import org.comparanda.statistics.line.PredictionInterval;
 import org.comparanda.suggestion.Comparison;
-import org.comparanda.suggestion.ComparisonRules;
 import org.comparanda.suggestion.Suggestion;
 import org.comparanda.suggestion.TaxonFit;
 import org.comparanda.suggestion.Trial;
@@ -31,16 +31,20 @@ public final class Advice {
   private final Protocol protocol;
   private final TaxonTree tree;
   private final Locale language;
+  private final RulesInForce rules;
   private final Map<BoneAge, Comparison> byAge = new ConcurrentHashMap<>();
 
   /**
+   * @param rules of the house
    * @param language of the sentences
    */
-  public Advice(Shelf shelf, Protocol protocol, TaxonTree tree, Locale language) {
+  public Advice(
+      Shelf shelf, Protocol protocol, TaxonTree tree, RulesInForce rules, Locale language) {
     this.language = language;
     this.shelf = shelf;
     this.protocol = protocol;
     this.tree = tree;
+    this.rules = rules;
   }
 
   /** The shelf asked. */
@@ -88,7 +92,7 @@ public final class Advice {
 
   private Comparison comparison(BoneAge age) {
     return Comparison.of(
-        shelf, protocol, tree, ComparisonRules.withDefaults().withAge(age).withLanguage(language));
+        shelf, protocol, tree, rules.comparison().withAge(age).withLanguage(language));
   }
 
   /** Body mass by the line that is surest for this bone, if it is of the likeliest candidate. */

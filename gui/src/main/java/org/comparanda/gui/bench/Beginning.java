@@ -10,7 +10,11 @@ record Beginning(BenchPlace place, BenchViewModel bench, TrayViewModel tray) {
   void readShelf(AnswerViewModel answer) {
     Advice read =
         new Advice(
-            place.animals().shelf(), place.protocol(), place.tree(), place.numbers().locale());
+            place.animals().shelf(),
+            place.protocol(),
+            place.tree(),
+            place.books().rules().inForce(),
+            place.numbers().locale());
     place
         .ui()
         .execute(

@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.comparanda.bone.Side;
-import org.comparanda.capture.PassRules;
 import org.comparanda.capture.Passes;
 import org.comparanda.capture.SideBySide;
 import org.comparanda.measurement.BoneId;
@@ -33,7 +32,7 @@ final class SidesViewModel {
             bone.element(),
             bone.portion(),
             place.protocol(),
-            PassRules.withDefaults(),
+            place.books().rules().inForce().passes(),
             place.readings().of(bone.id()));
     return place
         .books()

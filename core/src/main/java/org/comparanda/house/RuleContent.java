@@ -1,0 +1,106 @@
+package org.comparanda.house;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What a rule may be set to: whether a text can be taken, and what can, in words. */
+interface RuleContent {
+  boolean takes(String content);
+
+  /** "a number from 0.001 to 0.2", to stand behind "is not". */
+  String allowed();
+
+  /** Why this text can't be taken; empty when it can. */
+  default Optional<String> refusal(String content) {
+    return takes(content)
+        ? Optional.empty()
+        : Optional.of("\"" + content + "\" is not " + allowed() + ".");
+  }
+
+  /** Any text that says something. */
+  record Text(String allowed) implements RuleContent {
+    @Override
+    public boolean takes(String content) {
+      return !content.isBlank();
+    }
+  }
+
+  /** A plain decimal number, both ends allowed. */
+  record Decimal(double low, double high) implements RuleContent {
+    @Override
+    public boolean takes(String content) {
+      return content.matches("[0-9]*\\.?[0-9]{1,9}")
+          && Double.parseDouble(content) >= low
+          && Double.parseDouble(content) <= high;
+    }
+
+    @Override
+    public String allowed() {
+      return "a number from " + low + " to " + high;
+    }
+  }
+
+  /** A whole number, both ends allowed. */
+  record Whole(int low, int high) implements RuleContent {
+    @Override
+    public boolean takes(String content) {
+      return content.matches("[0-9]{1,6}")
+          && Integer.parseInt(content) >= low
+          && Integer.parseInt(content) <= high;
+    }
+
+    @Override
+    public String allowed() {
+      return "a whole number from " + low + " to " + high;
+    }
+  }
+
+  /** One of some words. */
+  record OneOf(List<String> words) implements RuleContent {
+    public OneOf {
+      words = List.copyOf(words);
+    }
+
+    @Override
+    public boolean takes(String content) {
+      return words.contains(content);
+    }
+
+    @Override
+    public String allowed() {
+      return String.join(" or ", words);
+    }
+  }
+
+  /** Pairs NAME=TEXT with semicolons between them, or none. */
+  record Pairs(String name, Optional<List<String>> texts) implements RuleContent {
+    static final String NONE = "none";
+
+    @Override
+    public boolean takes(String content) {
+      return content.equals(NONE) || pairs(content).stream().allMatch(this::sound);
+    }
+
+    private boolean sound(String pair) {
+      int sign = pair.indexOf('=');
+      String text = pair.substring(sign + 1).strip();
+      return sign > 0 && !text.isEmpty() && texts.map(t -> t.contains(text)).orElse(true);
+    }
+
+    /** The pairs, as written. */
+    static List<String> pairs(String content) {
+      return content.equals(NONE)
+          ? List.of()
+          : List.of(content.split(";")).stream().map(String::strip).toList();
+    }
+
+    @Override
+    public String allowed() {
+      return "none or "
+          + name
+          + "="
+          + texts.map(t -> "one of " + String.join(", ", t)).orElse("REASON")
+          + ", with semicolons between several";
+    }
+  }
+}
