@@ -13,5 +13,7 @@ public enum FindingKind {
   YOUNG_IN_FIT,
   CAST_IN_FIT,
   FEW_ANIMALS,
-  UNKNOWN_CODE
+  UNKNOWN_CODE,
+  /** A cell of a table that holds no number where one should be; found while reading it. */
+  UNREADABLE
 }

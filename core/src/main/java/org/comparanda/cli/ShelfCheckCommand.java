@@ -2,6 +2,7 @@ package org.comparanda.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -98,13 +99,16 @@ final class ShelfCheckCommand implements Callable<Integer> {
             read -> {
               tables.everyMappingFound(List.of(read.facts()));
               terminal.note(read.facts().sentence());
-              return AnimalChecks.findings(
+              List<Finding> found = new ArrayList<>(read.content().findings());
+              found.addAll(
+                  AnimalChecks.findings(
                   new ShelfEntries(
-                      read.content(),
+                      read.content().entries(),
                       options.unknown() == TableOptions.Unknown.REGISTER
                           ? read.protocol()
                           : words.protocol(),
-                      words.taxa()));
+                      words.taxa())));
+              return found;
             },
             report -> {
               throw new CannotDo(report.lines());

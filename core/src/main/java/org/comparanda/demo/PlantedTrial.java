@@ -133,7 +133,7 @@ public record PlantedTrial(List<Tried> planted, List<Finding> falseFindings, lon
         return TableReader.of(tables.protocol(), tables.taxa(), TableOptions.withDefaults())
             .entries(table)
             .fold(
-                read -> read.content(),
+                read -> read.content().entries(),
                 report -> {
                   throw new IllegalStateException(String.join("\n", report.lines()));
                 });

@@ -199,9 +199,10 @@ class AnimalChecksTest {
   @Test
   void everyKindHasOneCheckAndSoundRowsHaveNoFinding() {
     assertEquals(
-        EnumSet.allOf(FindingKind.class),
+        EnumSet.complementOf(EnumSet.of(FindingKind.UNREADABLE)),
         EnumSet.copyOf(AnimalChecks.all().stream().map(ShelfCheck::kind).toList()));
-    assertEquals(FindingKind.values().length, AnimalChecks.all().size());
+    // An unreadable cell is found by reading the table, not by a check.
+    assertEquals(FindingKind.values().length - 1, AnimalChecks.all().size());
     assertEquals(
         List.of(),
         AnimalChecks.findings(new ShelfEntries(flock(30), TABLES.protocol(), TABLES.taxa())));

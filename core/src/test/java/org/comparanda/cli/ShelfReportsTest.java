@@ -46,6 +46,18 @@ class ShelfReportsTest {
   }
 
   @Test
+  void aLetterInANumberIsListedAmongTheRest() throws IOException {
+    Path table =
+        Files.writeString(folder.resolve("shelf.csv"), FAULTY.replace("162.0", "16o.2"));
+    Path out = folder.resolve("out.json");
+    Typed typed = Typed.command("shelf", "check", "--shelf", table, "--json", out);
+    assertEquals(1, typed.code(), typed.err());
+    JsonNode list = new ObjectMapper().readTree(out.toFile());
+    assertEquals("UNREADABLE HB-1 humerus right GL [mm] 16o.2 false", line(list, "UNREADABLE"));
+    assertEquals("TWO_TAXA HB-3 humerus left taxon Ovis aries false", line(list, "TWO_TAXA"));
+  }
+
+  @Test
   void anAcceptedFindingIsRememberedWithItsReason() throws IOException {
     Path table =
         Files.writeString(

@@ -48,10 +48,10 @@ public final class TableReader {
 
   /**
    * The rows as they stand, for the integrity list: names that nobody knows, animals with two taxa
-   * or a number used twice and doubtful units are no problem here. Text where a number should be
-   * still is.
+   * or a number used twice and doubtful units are no problem here, and a cell that can't be read is
+   * listed.
    */
-  public TableOutcome<List<BoneEntry>> entries(Path table) {
+  public TableOutcome<TableEntries> entries(Path table) {
     TableOptions lenient =
         options
             .withUnknown(TableOptions.Unknown.REGISTER)

@@ -58,18 +58,27 @@ final class TableReading {
     return assembled(cards -> new Shelf(cards.stream().map(AnimalCard::animal).toList()));
   }
 
-  TableOutcome<List<BoneEntry>> entries() {
+  /** A cell that can't be read is listed; what is wrong with a row or the file refuses it. */
+  TableOutcome<TableEntries> entries() {
     List<BoneEntry> entries = new ArrayList<>();
     checked(
         Use.SHELF,
         row -> {
-          if (!row.boneless()) {
+          boolean elementsAreNamed =
+              columns.stream()
+                  .anyMatch(c -> c.reserved().equals(Optional.of(ReservedColumn.ELEMENT)));
+          if (!row.boneless() || !elementsAreNamed) {
             entries.add(row.entry());
           }
         });
-    return problems.isEmpty()
-        ? new TableRead<>(entries, known.protocol(), facts())
-        : new TableRefused<>(problems.report());
+    ProblemReport report = problems.report();
+    boolean cellsAlone =
+        report.problems().stream()
+            .allMatch(p -> p.row().isPresent() && p.column().isPresent() && p.value().isPresent());
+    return problems.isEmpty() || (cellsAlone && !entries.isEmpty() && report.count() == report.problems().size())
+        ? new TableRead<>(
+            new TableEntries(entries, report.problems()), known.protocol(), facts())
+        : new TableRefused<>(report);
   }
 
   TableOutcome<TablePreview> preview() {
