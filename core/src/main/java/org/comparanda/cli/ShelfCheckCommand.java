@@ -102,12 +102,12 @@ final class ShelfCheckCommand implements Callable<Integer> {
               List<Finding> found = new ArrayList<>(read.content().findings());
               found.addAll(
                   AnimalChecks.findings(
-                  new ShelfEntries(
-                      read.content().entries(),
-                      options.unknown() == TableOptions.Unknown.REGISTER
-                          ? read.protocol()
-                          : words.protocol(),
-                      words.taxa())));
+                      new ShelfEntries(
+                          read.content().entries(),
+                          options.unknown() == TableOptions.Unknown.REGISTER
+                              ? read.protocol()
+                              : words.protocol(),
+                          words.taxa())));
               return found;
             },
             report -> {

@@ -33,7 +33,8 @@ final class OutsideEntries {
                     .withUnknown(TableOptions.Unknown.REGISTER))
             .entries(table)
             .fold(
-                read -> new ShelfEntries(read.content().entries(), read.protocol(), TaxonTree.empty()),
+                read ->
+                    new ShelfEntries(read.content().entries(), read.protocol(), TaxonTree.empty()),
                 report -> {
                   throw new AssertionError(String.join("\n", report.lines()));
                 });

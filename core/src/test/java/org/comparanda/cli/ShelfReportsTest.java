@@ -47,8 +47,7 @@ class ShelfReportsTest {
 
   @Test
   void aLetterInANumberIsListedAmongTheRest() throws IOException {
-    Path table =
-        Files.writeString(folder.resolve("shelf.csv"), FAULTY.replace("162.0", "16o.2"));
+    Path table = Files.writeString(folder.resolve("shelf.csv"), FAULTY.replace("162.0", "16o.2"));
     Path out = folder.resolve("out.json");
     Typed typed = Typed.command("shelf", "check", "--shelf", table, "--json", out);
     assertEquals(1, typed.code(), typed.err());

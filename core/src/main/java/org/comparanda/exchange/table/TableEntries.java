@@ -34,10 +34,7 @@ public record TableEntries(List<BoneEntry> entries, List<TableProblem> unreadabl
         problem.value(),
         "Row %d, column %s holds \"%s\": %s."
             .formatted(
-                row,
-                problem.column().orElse(""),
-                problem.value().orElse(""),
-                problem.message()),
+                row, problem.column().orElse(""), problem.value().orElse(""), problem.message()),
         problem.remedy());
   }
 }

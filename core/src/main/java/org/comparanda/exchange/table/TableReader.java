@@ -3,7 +3,6 @@ package org.comparanda.exchange.table;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.comparanda.check.BoneEntry;
 import org.comparanda.exchange.csv.HarmlessCsv;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.Protocol;

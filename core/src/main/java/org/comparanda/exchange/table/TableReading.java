@@ -75,9 +75,9 @@ final class TableReading {
     boolean cellsAlone =
         report.problems().stream()
             .allMatch(p -> p.row().isPresent() && p.column().isPresent() && p.value().isPresent());
-    return problems.isEmpty() || (cellsAlone && !entries.isEmpty() && report.count() == report.problems().size())
-        ? new TableRead<>(
-            new TableEntries(entries, report.problems()), known.protocol(), facts())
+    return problems.isEmpty()
+            || (cellsAlone && !entries.isEmpty() && report.count() == report.problems().size())
+        ? new TableRead<>(new TableEntries(entries, report.problems()), known.protocol(), facts())
         : new TableRefused<>(report);
   }
 

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.SimpleStringProperty;
+import javafx.collections.ListChangeListener;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
@@ -22,6 +23,7 @@ import org.comparanda.check.Judgement;
 import org.comparanda.gui.shelf.keeping.FindingsViewModel.Which;
 import org.comparanda.gui.text.Words;
 import org.comparanda.reference.AnimalId;
+import org.comparanda.register.HandOver;
 
 /** The integrity list: a sentence and a remedy a row; a click on the number opens the animal. */
 public final class FindingsPage extends VBox {
@@ -51,7 +53,7 @@ public final class FindingsPage extends VBox {
     column("finding.message", 360, j -> j.finding().message());
     column("finding.remedy", 330, FindingsPage.this::remedy);
     VBox.setVgrow(table, Priority.ALWAYS);
-    getChildren().addAll(head(), table, foot());
+    getChildren().addAll(head(), table, reminders(), foot());
     sceneProperty()
         .addListener(
             (o, was, is) -> {
@@ -95,6 +97,24 @@ public final class FindingsPage extends VBox {
             Written.button(words.get("findings.again"), "findings-again", model::look));
     head.getStyleClass().add("page-head");
     return head;
+  }
+
+  /** Hand-overs, quietly: in the permits' own words. */
+  private VBox reminders() {
+    VBox lines = new VBox();
+    lines.setId("reminders");
+    model
+        .due()
+        .addListener(
+            (ListChangeListener<HandOver>)
+                change ->
+                    lines
+                        .getChildren()
+                        .setAll(
+                            model.due().stream()
+                                .map(due -> Written.wrapped(due.sentence(), "note"))
+                                .toList()));
+    return lines;
   }
 
   private HBox foot() {

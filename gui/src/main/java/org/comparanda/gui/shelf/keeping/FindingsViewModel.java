@@ -13,6 +13,7 @@ import org.comparanda.check.AnimalChecks;
 import org.comparanda.check.Finding;
 import org.comparanda.check.Judgement;
 import org.comparanda.check.ShelfEntries;
+import org.comparanda.register.HandOver;
 
 /** The integrity list: looked through on {@code work}, saying how far it is. */
 public final class FindingsViewModel {
@@ -30,6 +31,7 @@ public final class FindingsViewModel {
   private final StringProperty reason = new SimpleStringProperty("");
   private final ObjectProperty<Which> which = new SimpleObjectProperty<>(Which.OPEN);
   private final ObservableList<Judgement> listed = FXCollections.observableArrayList();
+  private final ObservableList<HandOver> due = FXCollections.observableArrayList();
   private List<Judgement> all = List.of();
   private boolean running;
 
@@ -56,6 +58,11 @@ public final class FindingsViewModel {
 
   public ObservableList<Judgement> listed() {
     return listed;
+  }
+
+  /** Animals that are to be handed over soon, or were; the permit decides. */
+  public ObservableList<HandOver> due() {
+    return due;
   }
 
   KeeperRoom room() {
@@ -88,7 +95,12 @@ public final class FindingsViewModel {
                                           checks,
                                           room.words().get("kind." + kind)))));
           List<Judgement> judged = Judgement.of(found, room.accepted().all());
-          ui.execute(() -> take(judged));
+          List<HandOver> soon = HandOver.due(room.register().all(), room.today());
+          ui.execute(
+              () -> {
+                due.setAll(soon);
+                take(judged);
+              });
         });
   }
 

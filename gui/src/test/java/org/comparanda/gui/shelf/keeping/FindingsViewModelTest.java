@@ -4,11 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.comparanda.check.FindingKind;
 import org.comparanda.check.Judgement;
 import org.comparanda.gui.shelf.keeping.FindingsViewModel.Which;
+import org.comparanda.measurement.PersonId;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.register.AnimalCard;
+import org.comparanda.register.ChangeNote;
+import org.comparanda.register.HandOver;
+import org.comparanda.register.Restriction;
 import org.comparanda.storage.Collection;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -63,5 +71,29 @@ class FindingsViewModelTest {
     assertTrue(
         collection.dayBook().entries().stream()
             .anyMatch(e -> e.subject().startsWith("accepted finding")));
+  }
+
+  @Test
+  void aHandOverIsRemindedOfInThePermitsWords() {
+    AnimalCard card = collection.register().card(new AnimalId("T-1")).orElseThrow();
+    AnimalCard due =
+        card.withRestriction(
+            new Restriction(
+                "X 17",
+                "back by new year",
+                Restriction.Export.ALLOWED,
+                Optional.of(LocalDate.of(2026, 12, 31))));
+    assertTrue(
+        collection
+            .register()
+            .change(card, due, new ChangeNote(new PersonId("p1"), "permit found"))
+            .value()
+            .isPresent());
+    findings.look();
+    assertEquals(
+        List.of(
+            "T-1 is to be handed over by 2026-12-31. Permit X 17 decides. It says: \"back by new"
+                + " year\"."),
+        findings.due().stream().map(HandOver::sentence).toList());
   }
 }
