@@ -155,7 +155,7 @@ final class BonePane extends VBox {
                                 side.chosen().orElse(bone.side()),
                                 portion.chosen().orElse(bone.portion()))));
     FlowPane line = new FlowPane(element, side, portion, record);
-    line.getStyleClass().add("standing");
+    line.getStyleClass().add("tray-line");
     return line;
   }
 

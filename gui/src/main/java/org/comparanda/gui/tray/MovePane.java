@@ -13,7 +13,7 @@ import org.comparanda.tray.Tray;
 final class MovePane extends FlowPane {
   MovePane(TrayViewModel model, Supplier<List<BoneId>> chosen) {
     TrayWords words = model.said();
-    getStyleClass().add("standing");
+    getStyleClass().add("tray-line");
     Pick<TrayLine> onto =
         new Pick<>("move-tray", words.get("move.tray"), List.of(), line -> line.tray().name());
     onto.box().setItems(model.trays());

@@ -14,7 +14,7 @@ final class TrayStandingPane extends FlowPane {
   TrayStandingPane(TrayViewModel model, OpenTray open) {
     TrayWords words = model.said();
     Tray tray = open.line().tray();
-    getStyleClass().add("standing");
+    getStyleClass().add("tray-line");
     Pick<Tray.State> state =
         new Pick<>(
             "tray-state",

@@ -16,8 +16,8 @@ final class TrayTable extends TableView<TrayLine> {
     setAccessibleText(words.get("trays"));
     setPlaceholder(new Label(words.get("trays.none")));
     column(words.get("column.priority"), 46, TrayTable::rank);
-    column(words.get("column.tray"), 156, line -> line.tray().name());
-    column(words.get("column.state"), 88, line -> words.word("state", line.tray().state()));
+    column(words.get("column.tray"), 150, line -> line.tray().name());
+    column(words.get("column.state"), 82, line -> words.word("state", line.tray().state()));
     column(
         words.get("column.with"), 72, line -> line.tray().assignedTo().map(words::who).orElse(""));
     column(words.get("column.called"), 66, line -> line.called() + " / " + line.bones());
