@@ -35,7 +35,6 @@ final class Veil extends StackPane {
     this.caliperWords = caliperWords;
     this.nanos = nanos;
     this.lifted = lifted;
-    getStyleClass().add("veil");
     setVisible(false);
     managedProperty().bind(visibleProperty());
     bench.readings().fieldProperty().addListener((o, was, is) -> show());
@@ -81,14 +80,21 @@ final class Veil extends StackPane {
     over.setFitToHeight(true);
     over.setFocusTraversable(false);
     getChildren().setAll(over);
+    getStyleClass().setAll("veil");
     setVisible(true);
-    Platform.runLater(() -> Optional.ofNullable(lookup(focus)).ifPresent(Node::requestFocus));
+    Platform.runLater(
+        () -> {
+          applyCss(); // a scroll pane has its content in the scene only from then on
+          layout();
+          Optional.ofNullable(lookup(focus)).ifPresent(Node::requestFocus);
+        });
   }
 
   /** Takes away whatever lies over the bench. */
   void lift() {
     setVisible(false);
     getChildren().clear();
+    getStyleClass().clear();
     setUserData(null);
     lifted.run();
   }
