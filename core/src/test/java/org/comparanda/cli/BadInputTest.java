@@ -87,6 +87,10 @@ class BadInputTest {
     refused(
         Files.write(folder.resolve("sheet.csv"), new byte[] {'P', 'K', 3, 4, 0, 0}),
         "sheet.csv",
+        "spreadsheet is damaged");
+    refused(
+        Files.write(folder.resolve("picture.csv"), new byte[] {(byte) 0x89, 'P', 'N', 'G', 0, 0}),
+        "picture.csv",
         "binary");
     byte[] latin =
         "animal,taxon,element,GL,remarks\nB,Ovis aries,humerus,150,na\u00efve\n"
