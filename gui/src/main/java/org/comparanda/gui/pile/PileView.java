@@ -16,6 +16,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.gui.control.FilePlace;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
@@ -25,6 +26,7 @@ import org.comparanda.pile.PileEntry;
 public final class PileView extends BorderPane {
   private final Words words;
   private final TableView<PileEntry> table = new TableView<>();
+  private final Label help = new Label(); // its font says how large the text is
 
   /** Builds the view; it looks at the collection each time it comes into the window. */
   public PileView(PileViewModel model, Words words, Locale locale, String note, FilePlace files) {
@@ -63,6 +65,7 @@ public final class PileView extends BorderPane {
 
   private VBox list(PileViewModel model, Numbers numbers) {
     table.setId("arrivals");
+    table.setAccessibleText(words.get("title"));
     table.setItems(model.entries());
     Label empty = new Label(words.get("empty"));
     empty.setWrapText(true);
@@ -89,7 +92,7 @@ public final class PileView extends BorderPane {
               }
             });
     VBox.setVgrow(table, Priority.ALWAYS);
-    Label help = new Label(words.get("help"));
+    help.setText(words.get("help"));
     help.getStyleClass().add("note");
     help.setWrapText(true);
     VBox left = new VBox(table, help);
@@ -106,8 +109,7 @@ public final class PileView extends BorderPane {
       String key, double width, Function<PileEntry, String> text) {
     TableColumn<PileEntry, String> column = new TableColumn<>(words.get("column." + key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
-    column.setPrefWidth(width);
-    column.setMinWidth(width);
+    column.minWidthProperty().bind(ColumnWidth.of(help.fontProperty(), 1.1 * width));
     column.setSortable(false);
     table.getColumns().add(column);
     return column;
