@@ -1,5 +1,7 @@
 package org.comparanda.cli;
 
+import static java.util.stream.Collectors.joining;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -42,7 +44,7 @@ final class LineArguments {
       names = "--taxa",
       split = ",",
       paramLabel = "X",
-      description = "Taxa that feed the line; all when not given.")
+      description = "Taxa or groups that feed the line; all when not given.")
   private List<String> taxa = new ArrayList<>();
 
   @Option(
@@ -89,17 +91,36 @@ final class LineArguments {
               + " limits.")
   private Correction correction = Correction.NAIVE;
 
-  SizeQuestion question() {
+  /** What is asked; groups stand for their taxa on the shelf. */
+  SizeQuestion question(ShelfArguments.Opened shelf) {
     if (predict.isEmpty() || from.isEmpty()) {
       throw new CannotDo(
           "Say what is wanted by --predict Y and from what by --from A, or name a published"
               + " equation by --equation KEY. Nothing was done.");
     }
-    return new SizeQuestion(predict, from, taxa(), line, scale, level());
+    return new SizeQuestion(predict, from, taxa(shelf), line, scale, level());
   }
 
-  Set<TaxonName> taxa() {
-    return Set.copyOf(taxa.stream().map(String::strip).map(TaxonName::new).toList());
+  /** The shelf's taxa that were asked for by their names or by a group; empty when none was. */
+  Set<TaxonName> taxa(ShelfArguments.Opened shelf) {
+    Set<TaxonName> meant = new LinkedHashSet<>();
+    for (String asked : taxa) {
+      TaxonName name = new TaxonName(asked.strip());
+      List<TaxonName> here =
+          shelf.shelf().taxa().stream()
+              .filter(t -> t.equals(name) || shelf.tables().taxa().lineage(t).contains(name))
+              .toList();
+      if (here.isEmpty()) {
+        throw new CannotDo(
+            "--taxa \""
+                + name.value()
+                + "\": no animal on the shelf is of it. The shelf holds "
+                + shelf.shelf().taxa().stream().map(TaxonName::value).collect(joining(", "))
+                + ". Name one of these, or a group that holds them. Nothing was done.");
+      }
+      meant.addAll(here);
+    }
+    return meant;
   }
 
   double level() {

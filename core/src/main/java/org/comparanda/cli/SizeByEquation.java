@@ -55,7 +55,8 @@ final class SizeByEquation {
       throws IOException {
     PublishedEquation equation = equation(ReferenceTables.shipped());
     SizeTables tables = read.apply(Set.of(equation.predictor().name()));
-    Outcome<EquationOnShelf> onShelf = onShelf(tables.opened(), equation, line.taxa());
+    Outcome<EquationOnShelf> onShelf =
+        onShelf(tables.opened(), equation, line.taxa(tables.opened()));
     int[] none = {0};
     if (json.isPresent()) {
       JsonArgument.write(

@@ -45,7 +45,7 @@ final class SizeByLine {
   }
 
   static SizeByLine of(SizeTables tables, LineArguments line, Taxon taxon) throws IOException {
-    SizeQuestion question = line.question();
+    SizeQuestion question = line.question(tables.opened());
     SizeDesk desk = tables.desk();
     Optional<Outcome<SeveralBones>> several =
         question.from().size() > 1 && question.line() == LineMethod.OLS

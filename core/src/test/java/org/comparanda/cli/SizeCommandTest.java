@@ -134,6 +134,35 @@ class SizeCommandTest {
   }
 
   @Test
+  void aGroupStandsForItsTaxaOnTheShelf() throws IOException {
+    Path shelf =
+        Files.writeString(
+            folder.resolve("invented.csv"),
+            """
+            animal,taxon,element,bill,wing
+            1,Ovis aries,humerus,10,31
+            2,Ovis aries,humerus,12,35
+            3,Capra hircus,humerus,14,44
+            4,Bos taurus,humerus,17,50
+            5,Vulpes vulpes,humerus,20,80
+            """);
+    Typed typed =
+        Typed.command(
+            "size",
+            "--shelf",
+            shelf,
+            "--register",
+            "--predict",
+            "wing",
+            "--from",
+            "bill",
+            "--taxa",
+            "Bovidae");
+    assertEquals(0, typed.code(), typed.err());
+    assertTrue(typed.out().contains("n = 4, 3 taxa"), typed.out());
+  }
+
+  @Test
   void aColumnThatIsNotThereIsNamedWithTheNearest() {
     Typed typed =
         Typed.command(

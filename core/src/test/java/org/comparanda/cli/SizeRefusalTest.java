@@ -58,6 +58,13 @@ class SizeRefusalTest {
   }
 
   @Test
+  void aTaxonThatTheShelfLacksIsNamedWithThoseItHolds() throws IOException {
+    refused(
+        size(FIVE, "--from", "x", "--taxa", "a,Crocodylidae"),
+        List.of("--taxa \"Crocodylidae\"", "no animal on the shelf", "a, b, c, d, e"));
+  }
+
+  @Test
   void twoAnimalsAreNoLine() throws IOException {
     refused(
         size(FIVE.substring(0, FIVE.indexOf("3,c")), "--from", "x"),
