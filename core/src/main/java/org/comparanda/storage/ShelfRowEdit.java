@@ -7,7 +7,6 @@ import java.util.TreeSet;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.ShelfBone;
-import org.comparanda.taxon.TaxonName;
 import org.jdbi.v3.core.Handle;
 
 /** Makes an animal's rows say what its edited state says; a value that stands is only corrected. */
@@ -38,22 +37,12 @@ final class ShelfRowEdit {
   }
 
   private void fields(Animal animal) {
-    handle
-        .createUpdate(
-            "update animal set taxon = :taxon, source = :source, drawer = :drawer, sex = :sex,"
-                + " age_class = :age, origin = :origin, body_length_mm = :length,"
-                + " body_mass_g = :mass, flags = :flags, remarks = :remarks where id = :id")
-        .bind("id", animal.id().value())
-        .bind("taxon", animal.taxon().map(TaxonName::value))
-        .bind("source", animal.source().name())
-        .bind("drawer", animal.drawer())
-        .bind("sex", animal.sex())
-        .bind("age", animal.ageClass())
-        .bind("origin", animal.origin())
-        .bind("length", animal.bodyLengthMm())
-        .bind("mass", animal.bodyMassG())
-        .bind("flags", Flags.text(animal.flags()))
-        .bind("remarks", animal.remarks())
+    ShelfRowWriter.bound(
+            animal,
+            handle.createUpdate(
+                "update animal set taxon = :taxon, source = :source, drawer = :drawer, sex = :sex,"
+                    + " age_class = :age, origin = :origin, body_length_mm = :length,"
+                    + " body_mass_g = :mass, flags = :flags, remarks = :remarks where id = :id"))
         .execute();
   }
 

@@ -7,6 +7,7 @@ import org.comparanda.reference.ShelfBone;
 import org.comparanda.taxon.TaxonName;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.Update;
 
 /** Takes animals one after the other and writes their rows, bones and values in batches. */
 final class ShelfRowWriter implements AutoCloseable {
@@ -33,23 +34,13 @@ final class ShelfRowWriter implements AutoCloseable {
   /** Errors: {@link IllegalArgumentException} if the catalogue number is on the shelf already. */
   void add(Animal animal) {
     int added =
-        handle
-            .createUpdate(
-                "insert into animal (id, taxon, source, drawer, sex, age_class, origin,"
-                    + " body_length_mm, body_mass_g, flags, remarks) values (:id, :taxon,"
-                    + " :source, :drawer, :sex, :age, :origin, :length, :mass, :flags, :remarks)"
-                    + " on conflict (id) do nothing")
-            .bind("id", animal.id().value())
-            .bind("taxon", animal.taxon().map(TaxonName::value))
-            .bind("source", animal.source().name())
-            .bind("drawer", animal.drawer())
-            .bind("sex", animal.sex())
-            .bind("age", animal.ageClass())
-            .bind("origin", animal.origin())
-            .bind("length", animal.bodyLengthMm())
-            .bind("mass", animal.bodyMassG())
-            .bind("flags", Flags.text(animal.flags()))
-            .bind("remarks", animal.remarks())
+        bound(
+                animal,
+                handle.createUpdate(
+                    "insert into animal (id, taxon, source, drawer, sex, age_class, origin,"
+                        + " body_length_mm, body_mass_g, flags, remarks) values (:id, :taxon,"
+                        + " :source, :drawer, :sex, :age, :origin, :length, :mass, :flags, :remarks)"
+                        + " on conflict (id) do nothing"))
             .execute();
     if (added == 0) {
       throw new IllegalArgumentException(
@@ -98,5 +89,21 @@ final class ShelfRowWriter implements AutoCloseable {
   public void close() {
     bones.close();
     values.close();
+  }
+
+  /** Fills the fields of an animal's row. */
+  static Update bound(Animal animal, Update update) {
+    return update
+        .bind("id", animal.id().value())
+        .bind("taxon", animal.taxon().map(TaxonName::value))
+        .bind("source", animal.source().name())
+        .bind("drawer", animal.drawer())
+        .bind("sex", animal.sex())
+        .bind("age", animal.ageClass())
+        .bind("origin", animal.origin())
+        .bind("length", animal.bodyLengthMm())
+        .bind("mass", animal.bodyMassG())
+        .bind("flags", Flags.text(animal.flags()))
+        .bind("remarks", animal.remarks());
   }
 }
