@@ -4,15 +4,14 @@ import java.util.function.Function;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.scene.text.Text;
 import org.comparanda.exchange.table.TableProblem;
 import org.comparanda.gui.control.ColumnWidth;
+import org.comparanda.gui.control.WrappedCell;
 import org.comparanda.gui.shelf.ImportState.Stage;
 import org.comparanda.gui.text.Words;
 
@@ -84,27 +83,9 @@ final class ImportPane extends VBox {
   private void column(String key, double width, Function<TableProblem, String> text) {
     TableColumn<TableProblem, String> column = new TableColumn<>(words.get("problem." + key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
-    column.setCellFactory(c -> new Wrapped());
+    column.setCellFactory(c -> new WrappedCell<>());
     column.prefWidthProperty().bind(ColumnWidth.of(leave.fontProperty(), width));
     column.setSortable(false);
     problems.getColumns().add(column);
-  }
-
-  /** Long sentences are read whole, not cut off. */
-  private static final class Wrapped extends TableCell<TableProblem, String> {
-    private final Text text = new Text();
-
-    Wrapped() {
-      text.wrappingWidthProperty().bind(widthProperty().subtract(18));
-      text.getStyleClass().add("cell-text");
-      setPrefHeight(USE_COMPUTED_SIZE);
-    }
-
-    @Override
-    protected void updateItem(String item, boolean empty) {
-      super.updateItem(item, empty);
-      text.setText(empty ? "" : item);
-      setGraphic(text);
-    }
   }
 }

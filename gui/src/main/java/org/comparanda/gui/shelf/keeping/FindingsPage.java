@@ -17,9 +17,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.scene.text.Text;
 import org.comparanda.check.Finding;
 import org.comparanda.check.Judgement;
+import org.comparanda.gui.control.WrappedCell;
 import org.comparanda.gui.shelf.keeping.FindingsViewModel.Which;
 import org.comparanda.gui.text.Words;
 import org.comparanda.reference.AnimalId;
@@ -164,25 +164,7 @@ public final class FindingsPage extends VBox {
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
     column.setPrefWidth(width);
     column.setSortable(false);
-    column.setCellFactory(c -> new Wrapped());
+    column.setCellFactory(c -> new WrappedCell<>());
     table.getColumns().add(column);
-  }
-
-  /** Sentences are read whole, not cut off. */
-  private static final class Wrapped extends TableCell<Judgement, String> {
-    private final Text text = new Text();
-
-    Wrapped() {
-      text.wrappingWidthProperty().bind(widthProperty().subtract(18));
-      text.getStyleClass().add("cell-text");
-      setPrefHeight(USE_COMPUTED_SIZE);
-    }
-
-    @Override
-    protected void updateItem(String item, boolean empty) {
-      super.updateItem(item, empty);
-      text.setText(empty ? "" : item);
-      setGraphic(text);
-    }
   }
 }
