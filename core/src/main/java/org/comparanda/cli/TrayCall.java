@@ -2,6 +2,7 @@ package org.comparanda.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.comparanda.dossier.BesideCall;
 import org.comparanda.dossier.Dossier;
@@ -93,7 +94,8 @@ final class TrayCall implements Callable<Integer> {
                 });
     ReferenceTables tables = ReferenceTables.shipped();
     List<TraitAnswer> answers = traits.stream().map(TraitWord::read).toList();
-    TraitWord.everyKeyKnown(answers, TraitTable.shipped(tables.protocol(), tables.taxa()));
+    TraitWord.everyKeyKnown(
+        answers, TraitTable.shipped(Locale.ENGLISH, tables.protocol(), tables.taxa()));
     try (Collection opened = collection.open(terminal)) {
       TrayBone called = TrayNamed.bone(opened, bone);
       Call next =

@@ -46,15 +46,15 @@ final class EquationTable {
     }
     return new PublishedEquation(
         row.text("key"),
-        row.text("name"),
+        row.text(row.said("name")),
         taxon,
-        row.text("appliesTo"),
+        row.text(row.said("appliesTo")),
         row.text("predicts"),
         row.text("resultUnit"),
         new PublishedEquation.Predictor(
             ProtocolTables.knownElement(row, protocol),
             row.text("code"),
-            row.text("predictor"),
+            row.text(row.said("predictor")),
             row.text("predictorUnit")),
         form(row),
         range(row),
@@ -62,9 +62,9 @@ final class EquationTable {
         row.optionalNumber("standardError"),
         row.optionalNumber("rSquared"),
         row.text("citation"),
-        row.text("howVerified"),
+        row.text(row.said("howVerified")),
         row.truth("verified"),
-        row.textOrEmpty("caution"),
+        row.textOrEmpty(row.said("caution")),
         row.rows("worked").stream().map(EquationTable::worked).toList());
   }
 

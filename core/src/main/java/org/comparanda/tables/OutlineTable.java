@@ -34,7 +34,7 @@ final class OutlineTable {
   private static Outline.View view(TableRow row) {
     return new Outline.View(
         row.text("key"),
-        row.text("caption"),
+        row.text(row.said("caption")),
         box(row),
         row.text("edge"),
         row.texts("lines"),

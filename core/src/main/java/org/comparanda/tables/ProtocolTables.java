@@ -67,7 +67,7 @@ final class ProtocolTables {
         row.text("region"),
         row.word("symmetry", Symmetry.class),
         row.counts("perSkeleton"),
-        row.texts("growingEnds"),
+        row.texts(row.said("growingEnds")),
         row.textOrEmpty("ontologyId"),
         row.text("source"));
   }
@@ -80,9 +80,9 @@ final class ProtocolTables {
     return new Measurement(
         element,
         new MeasurementCode(row.text("code")),
-        row.text("name"),
-        row.text("definition"),
-        row.texts("mistakes"),
+        row.text(row.said("name")),
+        row.text(row.said("definition")),
+        row.texts(row.said("mistakes")),
         landmarks(row),
         row.words("needs", Portion.class),
         plausible(row),

@@ -2,6 +2,7 @@ package org.comparanda.tables;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.WhichBone;
@@ -30,18 +31,28 @@ public record ReferenceTables(
     equations = List.copyOf(equations);
   }
 
-  /** The tables packed with the program. Errors: {@link BrokenTable}. */
+  /** The tables packed with the program, in English. Errors: {@link BrokenTable}. */
   public static ReferenceTables shipped() {
+    return shipped(Locale.ENGLISH);
+  }
+
+  /**
+   * The tables packed with the program, what they say to a person in a language: definitions,
+   * mistakes, captions, questions. Keys, codes and the names of elements are the same in all; see
+   * {@link org.comparanda.bone.ElementNames}. Errors: {@link BrokenTable}.
+   */
+  public static ReferenceTables shipped(Locale language) {
     Protocol protocol =
         ProtocolTables.read(
-            TableFile.shipped("elements.json"), TableFile.shipped("measurements.json"));
+            TableFile.shipped("elements.json", language),
+            TableFile.shipped("measurements.json", language));
     TaxonTree taxa = TaxonTable.read(TableFile.shipped("taxa.json"));
     return new ReferenceTables(
         protocol,
-        OutlineTable.read(TableFile.shipped("outlines.json"), protocol),
+        OutlineTable.read(TableFile.shipped("outlines.json", language), protocol),
         taxa,
-        EquationTable.read(TableFile.shipped("equations.json"), protocol, taxa),
-        WhichBoneTable.read(TableFile.shipped("element-key.json"), protocol));
+        EquationTable.read(TableFile.shipped("equations.json", language), protocol, taxa),
+        WhichBoneTable.read(TableFile.shipped("element-key.json", language), protocol));
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -12,10 +13,16 @@ import java.util.OptionalDouble;
 final class TableRow {
   private final String place;
   private final JsonNode node;
+  private final Locale language;
 
-  TableRow(String place, JsonNode node) {
+  /**
+   * @param language language of what is said: a field {@code name} is read from {@code name_de} in
+   *     German where the row has one
+   */
+  TableRow(String place, JsonNode node, Locale language) {
     this.place = place;
     this.node = node;
+    this.language = language;
   }
 
   /** Where the row stands: file, list and number. */
@@ -39,6 +46,12 @@ final class TableRow {
       throw broken(field, "Not a text: " + value);
     }
     return value.textValue();
+  }
+
+  /** The name of the field that says this in the language of the file. */
+  String said(String field) {
+    String own = field + "_" + language.getLanguage();
+    return has(own) ? own : field;
   }
 
   /** Whether the field is there and not null. */
@@ -115,7 +128,7 @@ final class TableRow {
   List<TableRow> rows(String field) {
     List<TableRow> rows = new ArrayList<>();
     for (JsonNode row : list(field)) {
-      rows.add(new TableRow(place + ", " + field + " " + (rows.size() + 1), row));
+      rows.add(new TableRow(place + ", " + field + " " + (rows.size() + 1), row, language));
     }
     return rows;
   }

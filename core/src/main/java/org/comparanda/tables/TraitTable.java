@@ -3,6 +3,7 @@ package org.comparanda.tables;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.comparanda.bone.ElementKey;
@@ -17,9 +18,9 @@ public final class TraitTable {
 
   private TraitTable() {}
 
-  /** The traits packed with the program. Errors: {@link BrokenTable}. */
-  public static List<Trait> shipped(Protocol protocol, TaxonTree taxa) {
-    return read(TableFile.shipped("traits.json"), protocol, taxa);
+  /** The traits packed with the program, asked in a language. Errors: {@link BrokenTable}. */
+  public static List<Trait> shipped(Locale language, Protocol protocol, TaxonTree taxa) {
+    return read(TableFile.shipped("traits.json", language), protocol, taxa);
   }
 
   /** Errors: {@link BrokenTable} naming file, row and field. */
@@ -55,8 +56,8 @@ public final class TraitTable {
         row.text("key"),
         pair,
         element,
-        row.text("look"),
-        row.text("question"),
+        row.text(row.said("look")),
+        row.text(row.said("question")),
         yes,
         row.text("source"));
   }

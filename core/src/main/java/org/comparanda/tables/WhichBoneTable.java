@@ -25,15 +25,15 @@ final class WhichBoneTable {
   private static WhichBone.Question question(TableRow row, Set<String> ids, Protocol protocol) {
     return new WhichBone.Question(
         row.text("id"),
-        row.text("question"),
-        row.textOrEmpty("hint"),
+        row.text(row.said("question")),
+        row.textOrEmpty(row.said("hint")),
         row.rows("choices").stream().map(choice -> choice(choice, ids, protocol)).toList());
   }
 
   private static WhichBone.Choice choice(TableRow row, Set<String> ids, Protocol protocol) {
     String shows = row.textOrEmpty("shows");
     return new WhichBone.Choice(
-        row.text("text"),
+        row.text(row.said("text")),
         shows.isEmpty() ? Optional.empty() : Optional.of(new ElementKey(shows)),
         next(row, ids, protocol));
   }
@@ -43,7 +43,8 @@ final class WhichBoneTable {
       return new WhichBone.Found(ProtocolTables.knownElement(row, protocol));
     }
     if (row.has("stop")) {
-      return new WhichBone.Stop(row.word("stop", WhichBone.Reason.class), row.text("sentence"));
+      return new WhichBone.Stop(
+          row.word("stop", WhichBone.Reason.class), row.text(row.said("sentence")));
     }
     if (!ids.contains(row.text("question"))) {
       throw row.broken("question", "\"" + row.text("question") + "\" is no question of the key");

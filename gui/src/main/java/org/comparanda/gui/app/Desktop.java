@@ -54,7 +54,7 @@ public final class Desktop extends Application {
     Clock clock = Clock.systemUTC();
     Look look = new Look();
     new RememberedLook(dataFolder()).follow(look);
-    ReferenceTables tables = ReferenceTables.shipped();
+    ReferenceTables tables = ReferenceTables.shipped(locale);
     Memory memory = new RememberedThings(dataFolder());
     Doorway doors = new Doorway(dataFolder(), tables, clock, memory);
     doorway = doors;

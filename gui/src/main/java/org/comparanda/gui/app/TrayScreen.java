@@ -62,7 +62,7 @@ final class TrayScreen {
             collection.readings(),
             place.tables().protocol(),
             place.tables().taxa(),
-            TraitTable.shipped(place.tables().protocol(), place.tables().taxa()),
+            TraitTable.shipped(place.locale(), place.tables().protocol(), place.tables().taxa()),
             this::beside,
             this::counts,
             words,

@@ -68,7 +68,7 @@ class TrayViewModelTest {
             collection.readings(),
             TABLES.protocol(),
             TABLES.taxa(),
-            TraitTable.shipped(TABLES.protocol(), TABLES.taxa()),
+            TraitTable.shipped(Locale.ENGLISH, TABLES.protocol(), TABLES.taxa()),
             (tray, bone, called) ->
                 new Beside(List.of(new TaxonName("Ovis aries")), List.of(), Optional.empty()),
             lot -> List.of("counts of " + lot),
