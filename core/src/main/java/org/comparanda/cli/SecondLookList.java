@@ -2,6 +2,7 @@ package org.comparanda.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.comparanda.secondlook.Waiting;
 import org.comparanda.storage.Collection;
 import org.comparanda.tray.TrayBone;
 import picocli.CommandLine.Command;
@@ -27,7 +28,10 @@ final class SecondLookList implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Collection opened = collection.open(terminal)) {
-      List<TrayBone> waiting = SecondLookCommand.desk(opened).waitingFor(by.person());
+      List<TrayBone> waiting =
+          SecondLookCommand.desk(opened).waitingFor(by.person()).stream()
+              .map(Waiting::bone)
+              .toList();
       for (TrayBone bone : waiting) {
         terminal.say(
             bone.id()

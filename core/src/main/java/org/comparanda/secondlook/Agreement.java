@@ -53,6 +53,18 @@ public record Agreement(List<TwoLooks> looks, TaxonTree tree) {
     return tree.lowestCommon(List.of(two.first().taxon(), two.second().taxon()));
   }
 
+  /** How two calls stand to each other. */
+  public Likeness likeness(TwoLooks two) {
+    TaxonName a = two.first().taxon();
+    TaxonName b = two.second().taxon();
+    Optional<TaxonName> group = agreeAt(two);
+    if (a.equals(b)) {
+      return new Likeness(Likeness.Kind.AGREE, group);
+    }
+    boolean nested = tree.lineage(a).contains(b) || tree.lineage(b).contains(a);
+    return new Likeness(nested ? Likeness.Kind.AGREE_AT_GROUP : Likeness.Kind.DIFFER, group);
+  }
+
   /** How often each two names were given to one bone, in the every-nth draw. */
   public Map<Confusion, Integer> confusions() {
     return confusions(two -> !two.why().targeted());

@@ -15,6 +15,7 @@ import org.comparanda.taxon.TaxonName;
 import org.comparanda.tray.Beside;
 import org.comparanda.tray.Call;
 import org.comparanda.tray.CallHistory;
+import org.comparanda.tray.ElementCall;
 import org.comparanda.tray.TrayBone;
 import org.comparanda.tray.Trays;
 
@@ -70,35 +71,61 @@ public final class LookDesk {
         beside.typicality());
   }
 
-  /** The bones that wait for this person: drawn, not yet looked at again, not their own call. */
-  public List<TrayBone> waitingFor(PersonId person) {
-    List<TrayBone> waiting = new ArrayList<>();
+  /**
+   * The bones that this person may look at: drawn, open, not called by them. First those that nobody
+   * looked at again yet, then those of the every-nth draw that two people called and nobody settled,
+   * for agreement among three; each in the order of the draw.
+   */
+  public List<Waiting> waitingFor(PersonId person) {
+    List<Waiting> first = new ArrayList<>();
+    List<Waiting> further = new ArrayList<>();
+    Map<BoneId, List<Call>> calls = callsByBone();
     for (Draw draw : draws.all()) {
-      Optional<TrayBone> bone = trays.bone(draw.bone());
-      CallHistory history = new CallHistory(trays.callsOn(draw.bone()));
-      boolean mayLook =
-          draw.why().isPresent()
-              && bone.filter(b -> b.standing() == TrayBone.Standing.OPEN).isPresent()
-              && history.first().isPresent()
-              && history.secondLooks().isEmpty()
-              && history.standing().stream().noneMatch(c -> c.person().equals(person));
-      if (mayLook) {
-        waiting.add(bone.orElseThrow());
+      CallHistory history = new CallHistory(calls.getOrDefault(draw.bone(), List.of()));
+      boolean theirs = history.standing().stream().anyMatch(c -> c.person().equals(person));
+      if (draw.why().isPresent() && history.first().isPresent() && !theirs) {
+        Queued.Why why = draw.why().get();
+        int looks = history.secondLooks().size();
+        boolean third = looks == 1 && !why.targeted() && history.resolution().isEmpty();
+        if (looks == 0 || third) {
+          openBone(draw.bone())
+              .ifPresent(bone -> (looks == 0 ? first : further).add(new Waiting(bone, why, looks)));
+        }
       }
     }
-    return waiting;
+    first.addAll(further);
+    return first;
+  }
+
+  private Map<BoneId, List<Call>> callsByBone() {
+    return trays.calls().stream().collect(Collectors.groupingBy(Call::bone));
+  }
+
+  private Optional<TrayBone> openBone(BoneId bone) {
+    return trays.bone(bone).filter(b -> b.standing() == TrayBone.Standing.OPEN);
   }
 
   /**
    * Takes a second call. Refused for a bone that isn't drawn, for a person who called it already,
    * and for one who saw the suggestion.
+   *
+   * @param element which bone it is in the same person's eyes; stands beside, replaces nothing
    */
+  public Outcome<Call> lookAgain(Call second, Optional<ElementCall> element) {
+    return lookAgain(second)
+        .then(
+            recorded -> {
+              element.ifPresent(said -> trays.record(said.ofLook(recorded.id())));
+              return Outcome.of(recorded);
+            });
+  }
+
+  /** The same without a word on the element. */
   public Outcome<Call> lookAgain(Call second) {
     CallHistory history = new CallHistory(trays.callsOn(second.bone()));
     boolean drawn =
         draws.all().stream().anyMatch(d -> d.bone().equals(second.bone()) && d.why().isPresent());
-    boolean stopped =
-        trays.bone(second.bone()).filter(b -> b.standing() == TrayBone.Standing.OPEN).isEmpty();
+    boolean stopped = openBone(second.bone()).isEmpty();
     Optional<Call> first = history.first();
     if (!drawn || stopped || first.isEmpty()) {
       return refused(second, "is not waiting for a second look", "Look at second-look list.");
@@ -124,6 +151,9 @@ public final class LookDesk {
   public Outcome<Call> resolve(Call settled, Call.Kind how) {
     CallHistory history = new CallHistory(trays.callsOn(settled.bone()));
     Optional<Call> first = history.first();
+    if (openBone(settled.bone()).isEmpty()) {
+      return refused(settled, "is set aside as possibly human", "Leave it where it is.");
+    }
     if (first.isEmpty() || history.secondLooks().isEmpty()) {
       return refused(settled, "was not looked at again yet", "Look at second-look list.");
     }
@@ -154,13 +184,20 @@ public final class LookDesk {
         .toList();
   }
 
-  /** All independent calls of every bone that was drawn and looked at again. */
+  /**
+   * All independent calls of every bone that was drawn and looked at again; those that were set
+   * aside as possibly human are left out.
+   */
   public List<ManyLooks> groups() {
     List<ManyLooks> looks = new ArrayList<>();
+    Map<BoneId, List<Call>> byBone = callsByBone();
     for (Draw draw : draws.all()) {
-      CallHistory history = new CallHistory(trays.callsOn(draw.bone()));
+      CallHistory history = new CallHistory(byBone.getOrDefault(draw.bone(), List.of()));
       Optional<Call> first = history.first();
-      if (draw.why().isPresent() && first.isPresent() && !history.secondLooks().isEmpty()) {
+      if (draw.why().isPresent()
+          && first.isPresent()
+          && !history.secondLooks().isEmpty()
+          && openBone(draw.bone()).isPresent()) {
         List<Call> calls = new ArrayList<>(List.of(first.get()));
         calls.addAll(history.secondLooks());
         looks.add(new ManyLooks(calls, draw.why().get()));

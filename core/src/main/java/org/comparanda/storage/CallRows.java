@@ -117,8 +117,9 @@ final class CallRows {
     SqlPeople.known(h, dayBook, call.person());
     long id = next(h, "element_call");
     h.createUpdate(
-            "insert into element_call (id, bone_id, element, side, portion, person_id, at, basis)"
-                + " values (:id, :bone, :element, :side, :portion, :person, :at, :basis)")
+            "insert into element_call (id, bone_id, element, side, portion, person_id, at, basis,"
+                + " look) values (:id, :bone, :element, :side, :portion, :person, :at, :basis,"
+                + " :look)")
         .bind("id", id)
         .bind("bone", call.bone().value())
         .bind("element", call.element().value())
@@ -127,8 +128,16 @@ final class CallRows {
         .bind("person", call.person().value())
         .bind("at", call.at().toString())
         .bind("basis", call.basis())
+        .bind("look", call.look())
         .execute();
     dayBook.wrote(h, Kept.ELEMENT_CALL, id, "");
+    if (call.look().isEmpty()) {
+      holds(h, dayBook, call, id);
+    }
+    return call.withId(id);
+  }
+
+  private static void holds(Handle h, DayBookRows dayBook, ElementCall call, long id) {
     h.createUpdate(
             "update tray_bone set element = :element, side = :side, portion = :portion"
                 + " where id = :bone")
@@ -138,10 +147,11 @@ final class CallRows {
         .bind("bone", call.bone().value())
         .execute();
     dayBook.wrote(h, Kept.BONE, call.bone().value(), "by element call " + id);
-    return call.withId(id);
   }
 
   static ElementCall elementCall(ResultSet row, StatementContext context) throws SQLException {
+    long looked = row.getLong("look");
+    Optional<Long> look = row.wasNull() ? Optional.empty() : Optional.of(looked);
     return new ElementCall(
         row.getLong("id"),
         new BoneId(row.getString("bone_id")),
@@ -150,7 +160,8 @@ final class CallRows {
         Portion.valueOf(row.getString("portion")),
         new PersonId(row.getString("person_id")),
         Instant.parse(row.getString("at")),
-        row.getString("basis"));
+        row.getString("basis"),
+        look);
   }
 
   /** The next running number of a table. */

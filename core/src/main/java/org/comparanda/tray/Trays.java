@@ -47,7 +47,10 @@ public interface Trays {
   /** What the numbers said beside a call; nothing where it wasn't kept or was wiped. */
   Beside beside(Call call);
 
-  /** Appends a call on the element, which from then on is what the bone is said to be. */
+  /**
+   * Appends a call on the element, which from then on is what the bone is said to be, unless it
+   * belongs to a second look.
+   */
   ElementCall record(ElementCall call);
 
   /** All calls on the element of a bone, oldest first. */

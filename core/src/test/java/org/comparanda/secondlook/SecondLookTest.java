@@ -116,6 +116,20 @@ class SecondLookTest {
   }
 
   @Test
+  void callsAgreeOrAgreeAtAGroupOrDifferInsideOne() {
+    Agreement agreement = new Agreement(List.of(), TREE);
+    assertEquals(
+        new Likeness(Likeness.Kind.AGREE, Optional.of(new TaxonName(SHEEP))),
+        agreement.likeness(looks(1, SHEEP, SHEEP, Queued.Why.EVERY_NTH).get(0)));
+    assertEquals(
+        new Likeness(Likeness.Kind.AGREE_AT_GROUP, Optional.of(new TaxonName("Bovidae"))),
+        agreement.likeness(looks(1, "Bovidae", SHEEP, Queued.Why.EVERY_NTH).get(0)));
+    assertEquals(
+        new Likeness(Likeness.Kind.DIFFER, Optional.of(new TaxonName("Caprini"))),
+        agreement.likeness(looks(1, GOAT, SHEEP, Queued.Why.EVERY_NTH).get(0)));
+  }
+
+  @Test
   void agreementOnOneKindAloneIsNotEstimable() {
     assertInstanceOf(
         NotEstimable.class,

@@ -305,6 +305,44 @@ class RoomInFileTest {
     assertEquals(0.4, agreement.kappa().value().orElseThrow().value(), 1e-15);
   }
 
+  @Test
+  void elementOfASecondLookStandsBesideAndReplacesNothing() {
+    room.trays().record(call("HM-1", "Ovis aries", ANN));
+    LookDesk desk = new LookDesk(room.trays(), room.draws(), new Queue(1, 0.05));
+    desk.bringUpToDate();
+    TrayBone before = room.trays().bone(BONE).orElseThrow();
+    ElementCall tibia =
+        new ElementCall(
+            0, BONE, new ElementKey("tibia"), Side.RIGHT, Portion.SHAFT, BEN, NOW, "by eye");
+    Call look =
+        desk.lookAgain(call("HM-1", "Ovis aries", BEN), Optional.of(tibia)).value().orElseThrow();
+    assertEquals(
+        List.of(tibia.ofLook(look.id()).withId(1)), room.trays().elementCallsOn(BONE));
+    assertEquals(before, room.trays().bone(BONE).orElseThrow());
+    assertInstanceOf(Verdict.Sound.class, room.verifyDayBook());
+  }
+
+  @Test
+  void boneThatMayBeHumanNeverWaitsAndCountsInNothing() {
+    for (String bone : List.of("HM-1", "HM-2")) {
+      room.trays().record(call(bone, "Ovis aries", ANN));
+    }
+    LookDesk desk = new LookDesk(room.trays(), room.draws(), new Queue(1, 0.05));
+    desk.bringUpToDate();
+    room.stops().setAside(BONE, ANN, NOW, "");
+    assertEquals(
+        List.of("HM-2"), desk.waitingFor(BEN).stream().map(w -> w.bone().id().value()).toList());
+    desk.lookAgain(call("HM-2", "Capra hircus", BEN));
+    assertEquals(1, desk.looks().size());
+    assertEquals(1, desk.waitingFor(new PersonId("cat")).get(0).looks());
+    room.stops().setAside(new BoneId("HM-2"), ANN, NOW, "");
+    assertEquals(List.of(), desk.looks());
+    assertEquals(List.of(), desk.waitingFor(new PersonId("cat")));
+    assertInstanceOf(
+        NotEstimable.class,
+        desk.resolve(call("HM-2", "Ovis aries", ANN), Call.Kind.CONSENSUS));
+  }
+
   private static String name(char letter) {
     return letter == 'S' ? "Ovis aries" : "Capra hircus";
   }
