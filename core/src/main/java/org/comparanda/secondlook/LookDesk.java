@@ -72,9 +72,9 @@ public final class LookDesk {
   }
 
   /**
-   * The bones that this person may look at: drawn, open, not called by them. First those that nobody
-   * looked at again yet, then those of the every-nth draw that two people called and nobody settled,
-   * for agreement among three; each in the order of the draw.
+   * The bones that this person may look at: drawn, open, not called by them. First those that
+   * nobody looked at again yet, then those of the every-nth draw that two people called and nobody
+   * settled, for agreement among three; each in the order of the draw.
    */
   public List<Waiting> waitingFor(PersonId person) {
     List<Waiting> first = new ArrayList<>();

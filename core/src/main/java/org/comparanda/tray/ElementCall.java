@@ -45,7 +45,6 @@ public record ElementCall(
 
   /** The same as a part of a second look. */
   public ElementCall ofLook(long call) {
-    return new ElementCall(
-        id, bone, element, side, portion, person, at, basis, Optional.of(call));
+    return new ElementCall(id, bone, element, side, portion, person, at, basis, Optional.of(call));
   }
 }

@@ -316,8 +316,7 @@ class RoomInFileTest {
             0, BONE, new ElementKey("tibia"), Side.RIGHT, Portion.SHAFT, BEN, NOW, "by eye");
     Call look =
         desk.lookAgain(call("HM-1", "Ovis aries", BEN), Optional.of(tibia)).value().orElseThrow();
-    assertEquals(
-        List.of(tibia.ofLook(look.id()).withId(1)), room.trays().elementCallsOn(BONE));
+    assertEquals(List.of(tibia.ofLook(look.id()).withId(1)), room.trays().elementCallsOn(BONE));
     assertEquals(before, room.trays().bone(BONE).orElseThrow());
     assertInstanceOf(Verdict.Sound.class, room.verifyDayBook());
   }
@@ -339,8 +338,7 @@ class RoomInFileTest {
     assertEquals(List.of(), desk.looks());
     assertEquals(List.of(), desk.waitingFor(new PersonId("cat")));
     assertInstanceOf(
-        NotEstimable.class,
-        desk.resolve(call("HM-2", "Ovis aries", ANN), Call.Kind.CONSENSUS));
+        NotEstimable.class, desk.resolve(call("HM-2", "Ovis aries", ANN), Call.Kind.CONSENSUS));
   }
 
   private static String name(char letter) {

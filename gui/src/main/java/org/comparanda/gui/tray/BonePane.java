@@ -1,6 +1,5 @@
 package org.comparanda.gui.tray;
 
-import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -8,11 +7,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import org.comparanda.bone.Element;
-import org.comparanda.bone.Portion;
-import org.comparanda.bone.Side;
-import org.comparanda.tray.Trait;
-import org.comparanda.tray.TraitAnswer;
+import org.comparanda.gui.calling.CallFields;
+import org.comparanda.gui.calling.ElementFields;
 import org.comparanda.tray.TrayBone;
 
 /** The chosen bone: call by eye, element by eye, traits, history, STOP. */
@@ -85,78 +81,34 @@ final class BonePane extends VBox {
 
   private VBox call() {
     BoneViewModel bone = model.bone();
-    Field name = new Field("call-name", words.get("call.name")).bind(bone.nameProperty());
-    name.field().setPromptText(words.get("call.example"));
-    Field basis = new Field("call-basis", words.get("call.basis")).bind(bone.basisProperty());
-    Field beside = new Field("call-beside", words.get("call.beside")).bind(bone.comparedProperty());
-    Field why = new Field("call-why", words.get("call.why")).bind(bone.whyProperty());
+    CallFields fields = new CallFields(bone.form(), words.bones(), "call.why", bone::record);
     Button record = new Button(words.get("call.record"));
     record.setId("record-call");
     record.getStyleClass().setAll("button", "record");
     record.setOnAction(event -> bone.record());
-    name.field().setOnAction(event -> bone.record());
-    why.field().setOnAction(event -> bone.record());
-    VBox call = new VBox(name, beside, basis);
-    bone.traits().forEach(trait -> call.getChildren().add(trait(trait)));
-    call.getChildren().addAll(why, record);
-    call.getStyleClass().add("call-card");
-    return call;
-  }
-
-  private Node trait(Trait trait) {
-    Label question = new Label(trait.look() + " " + trait.question());
-    question.setWrapText(true);
-    Label source = new Label(words.get("trait.for", trait.yes().value(), trait.source()));
-    source.setWrapText(true);
-    source.getStyleClass().add("note");
-    Pick<TraitAnswer.Seen> answer =
-        new Pick<>(
-            "trait-" + trait.key(),
-            words.get("trait"),
-            List.of(TraitAnswer.Seen.values()),
-            seen -> words.word("seen", seen));
-    answer
-        .box()
-        .valueProperty()
-        .addListener((o, was, is) -> model.bone().answer(trait, Optional.ofNullable(is)));
-    return new VBox(question, source, answer);
+    fields.getChildren().add(record);
+    return fields;
   }
 
   private FlowPane element(TrayBone bone) {
-    Pick<Element> element =
-        new Pick<>("eye-element", words.get("element"), model.elements(), Element::name);
-    model.elements().stream()
-        .filter(e -> e.key().equals(bone.element()))
-        .findFirst()
-        .ifPresent(element.box()::setValue);
-    Pick<Side> side =
-        new Pick<>(
-            "eye-side", words.get("side"), List.of(Side.values()), s -> words.word("side", s));
-    side.box().setValue(bone.side());
-    Pick<Portion> portion =
-        new Pick<>(
-            "eye-portion",
-            words.get("portion"),
-            List.of(Portion.values()),
-            p -> words.word("portion", p));
-    portion.box().setValue(bone.portion());
+    ElementFields fields = new ElementFields(model.elements(), words.bones());
+    fields.show(bone.element(), bone.side(), bone.portion());
     Button record = new Button(words.get("element.record"));
     record.setId("record-element");
     record.setOnAction(
         event ->
-            element
-                .chosen()
+            fields
+                .element()
                 .ifPresent(
-                    e ->
+                    element ->
                         model
                             .bone()
                             .recordElement(
-                                e.key(),
-                                side.chosen().orElse(bone.side()),
-                                portion.chosen().orElse(bone.portion()))));
-    FlowPane line = new FlowPane(element, side, portion, record);
-    line.getStyleClass().add("tray-line");
-    return line;
+                                element,
+                                fields.side().orElse(bone.side()),
+                                fields.portion().orElse(bone.portion()))));
+    fields.getChildren().add(record);
+    return fields;
   }
 
   private Node history() {

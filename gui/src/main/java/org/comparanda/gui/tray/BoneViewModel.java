@@ -1,34 +1,25 @@
 package org.comparanda.gui.tray;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.beans.property.SimpleStringProperty;
-import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
+import org.comparanda.gui.calling.CallFormViewModel;
 import org.comparanda.gui.tray.TrayViewModel.Done;
 import org.comparanda.house.RuleName;
-import org.comparanda.reference.AnimalId;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.tray.BoneEvent;
 import org.comparanda.tray.Call;
 import org.comparanda.tray.CallDesk;
 import org.comparanda.tray.ElementCall;
-import org.comparanda.tray.Grounds;
-import org.comparanda.tray.Trait;
-import org.comparanda.tray.TraitAnswer;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
-import org.comparanda.tray.WrittenName;
 
 /** The chosen bone: its history, a call by eye, a call on the element, STOP. */
 public final class BoneViewModel {
@@ -37,12 +28,7 @@ public final class BoneViewModel {
   private final ObjectProperty<Optional<BoneLine>> shown =
       new SimpleObjectProperty<>(Optional.empty());
   private final ObservableList<String> history = FXCollections.observableArrayList();
-  private final ObservableList<Trait> traits = FXCollections.observableArrayList();
-  private final Map<String, TraitAnswer.Seen> seen = new TreeMap<>();
-  private final StringProperty name = new SimpleStringProperty("");
-  private final StringProperty basis = new SimpleStringProperty("");
-  private final StringProperty compared = new SimpleStringProperty("");
-  private final StringProperty why = new SimpleStringProperty("");
+  private final CallFormViewModel form = new CallFormViewModel();
 
   BoneViewModel(TrayViewModel model, TrayRoom room) {
     this.model = model;
@@ -53,23 +39,15 @@ public final class BoneViewModel {
   void show(Optional<BoneLine> line) {
     boolean another = !line.map(l -> l.bone().id()).equals(shown.get().map(l -> l.bone().id()));
     if (another) {
-      forget();
+      form.forget();
     }
     shown.set(line);
-    traits.setAll(
+    form.offer(
         line.stream()
             .flatMap(
                 l -> room.traits().stream().filter(t -> t.element().equals(l.bone().element())))
             .toList());
     history.setAll(line.map(l -> strip(l.bone())).orElse(List.of()));
-  }
-
-  private void forget() {
-    name.set("");
-    basis.set("");
-    compared.set("");
-    why.set("");
-    seen.clear();
   }
 
   private List<String> strip(TrayBone bone) {
@@ -82,11 +60,6 @@ public final class BoneViewModel {
         .toList();
   }
 
-  /** Answers a trait of a look-alike pair; empty takes the answer back. */
-  public void answer(Trait trait, Optional<TraitAnswer.Seen> answer) {
-    answer.ifPresentOrElse(a -> seen.put(trait.key(), a), () -> seen.remove(trait.key()));
-  }
-
   /** Records the call as typed, or says what is missing. */
   public void record() {
     Optional<TrayBone> bone = shown.get().map(BoneLine::bone);
@@ -94,13 +67,12 @@ public final class BoneViewModel {
     if (bone.isEmpty() || tray.isEmpty()) {
       return;
     }
-    Outcome<WrittenName> written = WrittenName.read(name.get());
-    Optional<WrittenName> read = written.value();
-    if (read.isEmpty()) {
+    Optional<Call> typed = form.call(bone.get().id(), model.me(), room.clock().instant()).value();
+    if (typed.isEmpty()) {
       model.messageProperty().set(model.said().get("said.noname"));
       return;
     }
-    Call call = call(bone.get(), read.get());
+    Call call = typed.get();
     model.change(
         () -> {
           Outcome<Call> recorded =
@@ -116,35 +88,9 @@ public final class BoneViewModel {
                               c.bone().value(),
                               c.written(),
                               model.said().who(c.person())),
-                      this::forget),
+                      form::forget),
               none -> Done.said(model.said().get("said.refused", none.reason(), none.remedy())));
         });
-  }
-
-  private Call call(TrayBone bone, WrittenName written) {
-    List<AnimalId> animals = new ArrayList<>();
-    for (String number : compared.get().split("[,;\\s]+", -1)) {
-      if (!number.isBlank()) {
-        animals.add(new AnimalId(number));
-      }
-    }
-    Grounds grounds =
-        new Grounds(
-            Grounds.How.BY_EYE,
-            animals,
-            why.get().strip(),
-            seen.entrySet().stream().map(e -> new TraitAnswer(e.getKey(), e.getValue())).toList(),
-            name.get().strip());
-    return new Call(
-            0,
-            bone.id(),
-            written.taxon(),
-            written.qualifier(),
-            model.me(),
-            room.clock().instant(),
-            basis.get().strip(),
-            false)
-        .withGrounds(grounds);
   }
 
   /** Records which element, side and portion the bone is. */
@@ -205,27 +151,8 @@ public final class BoneViewModel {
     return history;
   }
 
-  /** What may be looked at on this element. */
-  public ObservableList<Trait> traits() {
-    return traits;
-  }
-
-  /** The name, in open nomenclature. */
-  public StringProperty nameProperty() {
-    return name;
-  }
-
-  public StringProperty basisProperty() {
-    return basis;
-  }
-
-  /** Catalogue numbers of the animals that were laid beside it. */
-  public StringProperty comparedProperty() {
-    return compared;
-  }
-
-  /** One line of why, where the call goes against the numbers. */
-  public StringProperty whyProperty() {
-    return why;
+  /** The call while it is typed. */
+  public CallFormViewModel form() {
+    return form;
   }
 }

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
+import org.comparanda.gui.control.Field;
+import org.comparanda.gui.control.Pick;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.tray.Keeping;
 import org.comparanda.tray.Tray;

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
+import org.comparanda.gui.control.Field;
+import org.comparanda.gui.control.Pick;
 import org.comparanda.measurement.Person;
 import org.comparanda.tray.Priority;
 import org.comparanda.tray.Tray;

@@ -12,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.Pick;
 import org.comparanda.gui.control.PlainScroll;
 import org.comparanda.measurement.Person;
 import org.comparanda.tray.Search;

@@ -2,14 +2,10 @@ package org.comparanda.gui.tray;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.comparanda.bone.Element;
 import org.comparanda.bone.ElementKey;
-import org.comparanda.bone.Side;
+import org.comparanda.gui.calling.BoneWords;
 import org.comparanda.gui.text.Words;
-import org.comparanda.measurement.People;
-import org.comparanda.measurement.Person;
 import org.comparanda.measurement.PersonId;
-import org.comparanda.measurement.Protocol;
 import org.comparanda.tray.BoneEvent;
 import org.comparanda.tray.Call;
 import org.comparanda.tray.LotProgress;
@@ -18,13 +14,11 @@ import org.comparanda.tray.TrayBone;
 /** Trays, bones and calls in words. */
 final class TrayWords {
   private final Words words;
-  private final Protocol protocol;
-  private final People people;
+  private final BoneWords bones;
 
   TrayWords(TrayRoom room) {
     words = room.words();
-    protocol = room.protocol();
-    people = room.people();
+    bones = new BoneWords(room.locale(), room.protocol(), room.people());
   }
 
   String get(String key, Object... places) {
@@ -36,20 +30,21 @@ final class TrayWords {
     return words.get(kind + "." + value.name().toLowerCase(Locale.ROOT));
   }
 
+  /** Bones and people in words. */
+  BoneWords bones() {
+    return bones;
+  }
+
   String what(TrayBone bone) {
-    String side =
-        bone.side() == Side.LEFT || bone.side() == Side.RIGHT
-            ? word("side", bone.side()) + " "
-            : "";
-    return side + element(bone.element()) + ", " + word("portion", bone.portion());
+    return bones.what(bone);
   }
 
   String element(ElementKey key) {
-    return protocol.element(key).map(Element::name).orElse(key.value());
+    return bones.element(key);
   }
 
   String who(PersonId id) {
-    return people.person(id).map(Person::name).filter(name -> !name.isBlank()).orElse(id.value());
+    return bones.who(id);
   }
 
   String called(Optional<Call> call) {

@@ -24,6 +24,7 @@ class WordsTest {
         "app",
         "bench",
         "caliper",
+        "calling",
         "terms",
         "photos",
         "welcome",

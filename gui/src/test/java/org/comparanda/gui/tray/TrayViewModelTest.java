@@ -149,15 +149,15 @@ class TrayViewModelTest {
   void callAgainstTheNumbersAsksForALineOfWhyAndKeepsWhatWasTyped() {
     open("B-1");
     BoneViewModel bone = model.bone();
-    bone.nameProperty().set("cf. Capra hircus");
-    bone.answer(bone.traits().get(0), Optional.of(TraitAnswer.Seen.NO));
+    bone.form().nameProperty().set("cf. Capra hircus");
+    bone.form().answer(bone.form().traits().get(0), Optional.of(TraitAnswer.Seen.NO));
     bone.record();
     assertTrue(said().contains("goes against what the numbers say"), said());
-    assertEquals("cf. Capra hircus", bone.nameProperty().get());
-    bone.whyProperty().set("the bump is weak");
+    assertEquals("cf. Capra hircus", bone.form().nameProperty().get());
+    bone.form().whyProperty().set("the bump is weak");
     bone.record();
     assertEquals("B-1 called cf. Capra hircus by Invented Ann.", said());
-    assertEquals("", bone.nameProperty().get());
+    assertEquals("", bone.form().nameProperty().get());
     Grounds kept = collection.trays().callsOn(new BoneId("B-1")).get(0).grounds();
     assertEquals(Grounds.How.BY_EYE, kept.how());
     assertEquals(
@@ -168,7 +168,7 @@ class TrayViewModelTest {
   @Test
   void whatIsNoNameIsSaidAndNothingRecorded() {
     open("B-1");
-    model.bone().nameProperty().set(" ");
+    model.bone().form().nameProperty().set(" ");
     model.bone().record();
     assertTrue(said().startsWith("That is no name"), said());
     assertEquals(List.of(), collection.trays().callsOn(new BoneId("B-1")));

@@ -1,4 +1,4 @@
-package org.comparanda.gui.tray;
+package org.comparanda.gui.control;
 
 import java.util.List;
 import java.util.Optional;
@@ -9,10 +9,10 @@ import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 
 /** A small labelled choice. */
-final class Pick<T> extends VBox {
+public final class Pick<T> extends VBox {
   private final ComboBox<T> box = new ComboBox<>();
 
-  Pick(String id, String label, List<T> values, Function<T, String> text) {
+  public Pick(String id, String label, List<T> values, Function<T, String> text) {
     getStyleClass().addAll("labelled", "labelled-" + id);
     Label over = new Label(label);
     over.getStyleClass().add("note");
@@ -36,11 +36,13 @@ final class Pick<T> extends VBox {
     getChildren().addAll(over, box);
   }
 
-  ComboBox<T> box() {
+  /** The box itself. */
+  public ComboBox<T> box() {
     return box;
   }
 
-  Optional<T> chosen() {
+  /** What is chosen, if anything. */
+  public Optional<T> chosen() {
     return Optional.ofNullable(box.getValue());
   }
 }

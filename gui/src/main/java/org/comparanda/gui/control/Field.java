@@ -1,4 +1,4 @@
-package org.comparanda.gui.tray;
+package org.comparanda.gui.control;
 
 import javafx.beans.property.StringProperty;
 import javafx.scene.control.Label;
@@ -6,10 +6,10 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
 
 /** A small labelled text field. */
-final class Field extends VBox {
+public final class Field extends VBox {
   private final TextField field = new TextField();
 
-  Field(String id, String label) {
+  public Field(String id, String label) {
     getStyleClass().addAll("labelled", "labelled-" + id);
     Label over = new Label(label);
     over.getStyleClass().add("note");
@@ -19,16 +19,19 @@ final class Field extends VBox {
     getChildren().addAll(over, field);
   }
 
-  Field bind(StringProperty text) {
+  /** Binds what is typed both ways. */
+  public Field bind(StringProperty text) {
     field.textProperty().bindBidirectional(text);
     return this;
   }
 
-  TextField field() {
+  /** The field itself. */
+  public TextField field() {
     return field;
   }
 
-  String text() {
+  /** What is typed. */
+  public String text() {
     return field.getText();
   }
 }
