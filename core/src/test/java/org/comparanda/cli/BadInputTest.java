@@ -102,16 +102,31 @@ class BadInputTest {
   // 2 MB in the ordinary tests; the same with 200 MB by -Pproof
   @Test
   void aVeryLargeFileOfNonsenseGetsOneReportOfBoundedLength() throws IOException {
-    long bytes = System.getProperty("proof.size", "small").equals("full") ? 200L << 20 : 2L << 20;
+    boolean full = System.getProperty("proof.size", "small").equals("full");
+    long bytes = full ? 200L << 20 : 2L << 20;
     Path large = folder.resolve("large.csv");
+    // with long remarks 200 MB stay under the 500,000 rows that a shelf may have
+    String row = "B,Ovis aries,humerus,15O.25," + "x".repeat(full ? 500 : 1) + "\n";
     try (var out = Files.newBufferedWriter(large)) {
-      out.write("animal,taxon,element,GL\n");
-      for (long written = 24; written < bytes; written += 28) {
-        out.write("B,Ovis aries,humerus,15O.25\n");
+      out.write("animal,taxon,element,GL,remarks\n");
+      for (long written = 32; written < bytes; written += row.length()) {
+        out.write(row);
       }
     }
     Typed typed = refused(large, "row 2, column GL", "more; correct these first");
     assertTrue(typed.err().lines().count() < 10_100, "lines of the report");
+  }
+
+  @Test
+  void moreRowsThanAShelfMayHaveAreRefusedBeforeAnyIsStored() throws IOException {
+    Path many = folder.resolve("many.csv");
+    try (var out = Files.newBufferedWriter(many)) {
+      out.write("animal,taxon,element,GL\n");
+      for (int i = 0; i <= 500_000; i++) {
+        out.write("B,Ovis aries,humerus,1\n");
+      }
+    }
+    refused(many, "many.csv", "500001 rows, more than a shelf may have (500000)");
   }
 
   @Test
