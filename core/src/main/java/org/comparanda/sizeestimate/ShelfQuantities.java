@@ -1,11 +1,13 @@
 package org.comparanda.sizeestimate;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.Measurement;
@@ -18,12 +20,18 @@ import org.comparanda.statistics.Outcome;
 
 /** Finds what a name stands for on a shelf, and each animal's value of it. */
 final class ShelfQuantities {
-  private final Shelf shelf;
   private final Protocol protocol;
+  private final Map<MeasurementCode, Set<ElementKey>> holders = new HashMap<>();
 
   ShelfQuantities(Shelf shelf, Protocol protocol) {
-    this.shelf = shelf;
     this.protocol = protocol;
+    for (Animal animal : shelf.animals()) {
+      for (ShelfBone bone : animal.bones()) {
+        for (MeasurementCode code : bone.values().keySet()) {
+          holders.computeIfAbsent(code, c -> new TreeSet<>()).add(bone.element());
+        }
+      }
+    }
   }
 
   /** The quantity with that name: {@code element.code}, a code of one element, or of the body. */
@@ -96,11 +104,6 @@ final class ShelfQuantities {
   }
 
   private List<ElementKey> elementsWith(MeasurementCode code) {
-    Stream<ShelfBone> bones = shelf.animals().stream().flatMap(a -> a.bones().stream());
-    return List.copyOf(
-        bones
-            .filter(b -> b.values().containsKey(code))
-            .map(ShelfBone::element)
-            .collect(Collectors.toCollection(TreeSet::new)));
+    return List.copyOf(holders.getOrDefault(code, Set.of()));
   }
 }

@@ -17,11 +17,13 @@ import org.comparanda.taxon.TaxonName;
 public final class SizeDesk {
   private final Shelf shelf;
   private final Protocol protocol;
+  private final ShelfQuantities quantities;
   private final LineRows.CaptiveMass captiveMass;
 
   private SizeDesk(Shelf shelf, Protocol protocol, LineRows.CaptiveMass captiveMass) {
     this.shelf = shelf;
     this.protocol = protocol;
+    this.quantities = new ShelfQuantities(shelf, protocol);
     this.captiveMass = captiveMass;
   }
 
@@ -91,28 +93,21 @@ public final class SizeDesk {
 
   /** The animals that a line would stand on. */
   Outcome<LineRows> points(SizeQuestion question) {
-    ShelfQuantities quantities = new ShelfQuantities(shelf, protocol);
     return quantities
         .named(question.predict())
         .then(
             y ->
-                predictors(quantities, question)
+                predictors(question)
                     .then(x -> LineRows.of(shelf, quantities, y, x, question, captiveMass)));
   }
 
   private Outcome<FittedLine> fit(SizeQuestion question, Optional<LineTree> tree) {
-    ShelfQuantities quantities = new ShelfQuantities(shelf, protocol);
     Outcome<Quantity> predict = quantities.named(question.predict());
-    return predict.then(
-        y -> predictors(quantities, question).then(x -> fit(question, tree, quantities, y, x)));
+    return predict.then(y -> predictors(question).then(x -> fit(question, tree, y, x)));
   }
 
   private Outcome<FittedLine> fit(
-      SizeQuestion question,
-      Optional<LineTree> tree,
-      ShelfQuantities quantities,
-      Quantity predict,
-      List<Quantity> from) {
+      SizeQuestion question, Optional<LineTree> tree, Quantity predict, List<Quantity> from) {
     if (from.stream().anyMatch(q -> q.sameAs(predict))) {
       return Outcome.none(
           "\"" + question.predict() + "\" is asked from itself.", "Choose another predictor.");
@@ -134,8 +129,7 @@ public final class SizeDesk {
                                     id -> without(id).fit(question, tree)))));
   }
 
-  private static Outcome<List<Quantity>> predictors(
-      ShelfQuantities quantities, SizeQuestion question) {
+  private Outcome<List<Quantity>> predictors(SizeQuestion question) {
     List<Quantity> found = new ArrayList<>();
     for (String name : question.from()) {
       Outcome<Quantity> quantity = quantities.named(name);

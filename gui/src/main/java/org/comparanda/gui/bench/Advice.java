@@ -1,6 +1,5 @@
 package org.comparanda.gui.bench;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,14 +12,10 @@ import org.comparanda.house.RulesInForce;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.reference.Shelf;
-import org.comparanda.sizeestimate.FittedLine;
-import org.comparanda.sizeestimate.SizeDesk;
 import org.comparanda.sizeestimate.SizeEstimate;
-import org.comparanda.sizeestimate.SizeQuestion;
 import org.comparanda.statistics.line.PredictionInterval;
 import org.comparanda.suggestion.Comparison;
 import org.comparanda.suggestion.Suggestion;
-import org.comparanda.suggestion.TaxonFit;
 import org.comparanda.suggestion.Trial;
 import org.comparanda.taxon.TaxonName;
 import org.comparanda.taxon.TaxonTree;
@@ -32,6 +27,8 @@ public final class Advice {
   private final TaxonTree tree;
   private final Locale language;
   private final RulesInForce rules;
+  private final List<TaxonName> taxa;
+  private final MassLines masses;
   private final Map<BoneAge, Comparison> byAge = new ConcurrentHashMap<>();
 
   /**
@@ -45,11 +42,18 @@ public final class Advice {
     this.protocol = protocol;
     this.tree = tree;
     this.rules = rules;
+    this.taxa = shelf.taxa();
+    this.masses = new MassLines(shelf, protocol);
   }
 
   /** The shelf asked. */
   Shelf shelf() {
     return shelf;
+  }
+
+  /** The taxa of the shelf, in alphabetical order. */
+  List<TaxonName> taxa() {
+    return taxa;
   }
 
   /** Everything that the Bench shows of a bone. */
@@ -60,7 +64,7 @@ public final class Advice {
         bone,
         suggestion,
         comparison.points(bone.element(), bone),
-        size(suggestion, bone),
+        masses.of(suggestion, bone),
         comparison);
   }
 
@@ -93,43 +97,6 @@ public final class Advice {
   private Comparison comparison(BoneAge age) {
     return Comparison.of(
         shelf, protocol, tree, rules.comparison().withAge(age).withLanguage(language));
-  }
-
-  /** Body mass by the line that is surest for this bone, if it is of the likeliest candidate. */
-  private Optional<Size> size(Suggestion suggestion, BoneInHand bone) {
-    return suggestion.taxa().stream()
-        .filter(fit -> suggestion.candidates().contains(fit.taxon()))
-        .max(Comparator.comparingDouble(TaxonFit::share))
-        .flatMap(fit -> mass(fit.taxon(), bone));
-  }
-
-  private Optional<Size> mass(TaxonName taxon, BoneInHand bone) {
-    SizeDesk desk = SizeDesk.of(shelf, protocol);
-    SizeDesk others = bone.animal().map(desk::without).orElse(desk);
-    List<Size> sizes =
-        bone.values().keySet().stream()
-            .map(code -> SizeQuestion.of("body_mass", bone.element() + "." + code))
-            .map(question -> withTaxon(question, taxon))
-            .flatMap(question -> others.line(question).value().stream())
-            .flatMap(line -> size(taxon, line, bone).stream())
-            .toList();
-    return sizes.stream().min(Comparator.comparingDouble(s -> s.highG() / s.lowG()));
-  }
-
-  private static SizeQuestion withTaxon(SizeQuestion q, TaxonName taxon) {
-    return new SizeQuestion(
-        q.predict(), q.from(), java.util.Set.of(taxon), q.line(), q.scale(), q.level());
-  }
-
-  private static Optional<Size> size(TaxonName taxon, FittedLine line, BoneInHand bone) {
-    return line.estimate(bone)
-        .value()
-        .flatMap(
-            estimate ->
-                estimate
-                    .prediction()
-                    .value()
-                    .map(interval -> new Size(taxon, line.n(), estimate, interval)));
   }
 
   /**

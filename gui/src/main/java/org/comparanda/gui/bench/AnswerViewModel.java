@@ -26,10 +26,12 @@ final class AnswerViewModel {
   private final ObjectProperty<FallingPicture> picture =
       new SimpleObjectProperty<>(FallingPicture.empty());
   private Optional<Advice> advice = Optional.empty();
+  private ShelfDots dots;
   private final AtomicLong asked = new AtomicLong();
 
   AnswerViewModel(BenchPlace place) {
     this.place = place;
+    this.dots = new ShelfDots(List.of(), place.words(), place.numbers());
   }
 
   ObjectProperty<Optional<Finding>> findingProperty() {
@@ -93,14 +95,12 @@ final class AnswerViewModel {
     if (turn != asked.get()) {
       return;
     }
-    PictureOf pictures = new PictureOf(a.shelf().taxa(), place.words(), place.numbers());
+    dots = dots.of(found.points());
+    PictureOf pictures = new PictureOf(a.taxa(), dots, place.words(), place.numbers());
     boolean nothingTaken = found.bone().values().isEmpty();
     afterwards.set(Afterwards.nothingYet());
     finding.set(nothingTaken ? Optional.empty() : Optional.of(found));
-    picture.set(
-        nothingTaken
-            ? pictures.before(codes(found.bone()), found.points())
-            : pictures.of(found, hidden));
+    picture.set(nothingTaken ? pictures.before(codes(found.bone())) : pictures.of(found, hidden));
     place
         .idle()
         .execute(

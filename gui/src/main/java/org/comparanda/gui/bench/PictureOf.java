@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.comparanda.gui.control.falling.FallingPicture;
 import org.comparanda.gui.control.falling.FallingPicture.Column;
 import org.comparanda.gui.control.falling.FallingPicture.Dot;
@@ -19,7 +18,6 @@ import org.comparanda.gui.control.plot.KindLook;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.MeasurementCode;
-import org.comparanda.suggestion.AnimalPoint;
 import org.comparanda.suggestion.DrawerEntry;
 import org.comparanda.suggestion.TaxonFit;
 import org.comparanda.taxon.TaxonName;
@@ -31,8 +29,9 @@ import org.comparanda.taxon.TaxonName;
  *
  * @param shelf all taxa of the shelf in its order; each keeps its colour and shape in every picture
  *     and on every screen
+ * @param dots the animals that the finding was made with
  */
-record PictureOf(List<TaxonName> shelf, Words words, Numbers numbers) {
+record PictureOf(List<TaxonName> shelf, ShelfDots dots, Words words, Numbers numbers) {
   private static final int GREYED = 5;
   private static final int FEW = 5;
 
@@ -54,7 +53,6 @@ record PictureOf(List<TaxonName> shelf, Words words, Numbers numbers) {
                     Optional.ofNullable(finding.bone().values().get(code)).stream()
                         .map(mm -> column(code, mm, hidden)))
             .toList();
-    Map<TaxonName, List<AnimalPoint>> points = byTaxon(finding.points());
     List<TaxonName> drawer =
         finding.suggestion().drawer().stream().map(DrawerEntry::taxon).toList();
     List<TaxonFit> inPlay =
@@ -62,31 +60,22 @@ record PictureOf(List<TaxonName> shelf, Words words, Numbers numbers) {
     List<Row> rows = new ArrayList<>();
     for (TaxonFit fit : inPlay.isEmpty() ? nearest(finding) : inPlay) {
       Presence presence = inPlay.isEmpty() ? Presence.IN_DRAWER : Presence.IN_PLAY;
-      List<AnimalPoint> animals = points.getOrDefault(fit.taxon(), List.of());
-      rows.add(row(fit.taxon(), fit.animals(), presence, Optional.of(fit(fit)), animals, columns));
+      rows.add(row(fit.taxon(), fit.animals(), presence, Optional.of(fit(fit)), columns));
     }
     return new FallingPicture(columns, rows, words.get("share"), words.get("typical"));
   }
 
   /** What the shelf has of an element, before anything is measured. */
-  FallingPicture before(List<MeasurementCode> codes, List<AnimalPoint> animals) {
+  FallingPicture before(List<MeasurementCode> codes) {
     List<Column> columns =
         codes.stream()
-            .filter(code -> animals.stream().anyMatch(a -> a.values().containsKey(code)))
+            .filter(dots::any)
             .map(code -> new Column(code.value(), code.value(), "", Optional.empty()))
             .toList();
     List<Row> rows =
-        byTaxon(animals).entrySet().stream()
+        dots.animals().entrySet().stream()
             .sorted(Map.Entry.comparingByKey())
-            .map(
-                e ->
-                    row(
-                        e.getKey(),
-                        e.getValue().size(),
-                        Presence.IN_PLAY,
-                        Optional.empty(),
-                        e.getValue(),
-                        columns))
+            .map(e -> row(e.getKey(), e.getValue(), Presence.IN_PLAY, Optional.empty(), columns))
             .toList();
     return new FallingPicture(columns, rows, words.get("share"), words.get("typical"));
   }
@@ -102,10 +91,6 @@ record PictureOf(List<TaxonName> shelf, Words words, Numbers numbers) {
         finding.suggestion().sentence(),
         picture.rows().stream().map(Row::name).filter(name -> name.contains(" ")).toList(),
         notes.stream().filter(line -> !line.isBlank()).toList());
-  }
-
-  private static Map<TaxonName, List<AnimalPoint>> byTaxon(List<AnimalPoint> points) {
-    return points.stream().collect(Collectors.groupingBy(AnimalPoint::taxon));
   }
 
   private static List<TaxonFit> nearest(Finding finding) {
@@ -125,39 +110,13 @@ record PictureOf(List<TaxonName> shelf, Words words, Numbers numbers) {
   }
 
   private Row row(
-      TaxonName taxon,
-      int animals,
-      Presence presence,
-      Optional<Fit> fit,
-      List<AnimalPoint> points,
-      List<Column> columns) {
+      TaxonName taxon, int animals, Presence presence, Optional<Fit> fit, List<Column> columns) {
     Map<String, List<Dot>> strips = new HashMap<>();
     for (Column column : columns) {
-      strips.put(column.key(), dots(new MeasurementCode(column.key()), points));
+      strips.put(column.key(), dots.strip(taxon, new MeasurementCode(column.key())));
     }
     String note = words.get(animals < FEW ? "animals.few" : "animals", animals);
     KindLook look = KindLook.of(Math.max(0, shelf.indexOf(taxon)));
     return new Row(taxon.value(), taxon.value(), note, look, presence, fit, strips);
-  }
-
-  private List<Dot> dots(MeasurementCode code, List<AnimalPoint> points) {
-    List<Dot> dots = new ArrayList<>();
-    for (AnimalPoint point : points) {
-      Double mm = point.values().get(code);
-      if (mm != null) {
-        String place =
-            point.drawer().map(d -> words.get("dot.drawer", d)).orElse(words.get("dot.nodrawer"));
-        String tip =
-            words.get(
-                "dot",
-                point.animal().value(),
-                point.taxon().value(),
-                place,
-                code.value(),
-                numbers.fixed(mm, 1));
-        dots.add(new Dot(mm, point.animal().value(), tip));
-      }
-    }
-    return dots;
   }
 }
