@@ -101,6 +101,16 @@ public final class Passes {
     return new Passes(bone, element, measurements, acrossBreak, rules, all, Optional.empty());
   }
 
+  /** The bone that is measured. */
+  public BoneId bone() {
+    return bone;
+  }
+
+  /** As which element it is measured. */
+  public ElementKey element() {
+    return element;
+  }
+
   /** The measurements that this bone can have, in protocol order. */
   public List<Measurement> measurements() {
     return measurements;

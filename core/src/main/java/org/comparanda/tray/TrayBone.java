@@ -3,6 +3,7 @@ package org.comparanda.tray;
 import java.util.Optional;
 import org.comparanda.bone.BoneState;
 import org.comparanda.bone.ElementKey;
+import org.comparanda.bone.HeldBone;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.measurement.BoneId;
@@ -57,6 +58,26 @@ public record TrayBone(
 
   public TrayBone withRemarks(String next) {
     return new TrayBone(id, tray, animal, element, side, portion, state, standing, next, keeping);
+  }
+
+  /** What was said of it before it was measured. */
+  public HeldBone held() {
+    return new HeldBone(element, side, portion, state);
+  }
+
+  /** The same bone, of which something else is said. */
+  public TrayBone withHeld(HeldBone said) {
+    return new TrayBone(
+        id,
+        tray,
+        animal,
+        said.element(),
+        said.side(),
+        said.portion(),
+        said.state(),
+        standing,
+        remarks,
+        keeping);
   }
 
   /** The same bone in another state. */

@@ -30,11 +30,12 @@ class GuiRulesTest {
           .ignoreDependency(
               describe("anything", (JavaClass c) -> true),
               describe(
-                  "controls, words, calls by eye, hearing a caliper and showing pictures",
+                  "controls, words, measuring, calls by eye, hearing a caliper and showing pictures",
                   (JavaClass c) ->
                       in(c, "org.comparanda.gui.control")
                           || in(c, "org.comparanda.gui.text")
                           || in(c, "org.comparanda.gui.calling")
+                          || in(c, "org.comparanda.gui.capture")
                           || in(c, "org.comparanda.gui.caliper")
                           || in(c, "org.comparanda.gui.photos")))
           .because("a screen can be read, changed and left out alone");

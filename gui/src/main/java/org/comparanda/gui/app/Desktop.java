@@ -12,7 +12,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Alert;
 import javafx.scene.control.TextArea;
 import javafx.stage.Stage;
-import org.comparanda.gui.bench.Memory;
+import org.comparanda.gui.capture.Memory;
 import org.comparanda.gui.text.Words;
 import org.comparanda.gui.welcome.WelcomeView;
 import org.comparanda.gui.welcome.WelcomeViewModel;

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.comparanda.capture.CaliperCards;
-import org.comparanda.gui.bench.Memory;
+import org.comparanda.gui.capture.Memory;
 import org.comparanda.gui.welcome.Doors;
 import org.comparanda.measurement.Person;
 import org.comparanda.measurement.PersonId;

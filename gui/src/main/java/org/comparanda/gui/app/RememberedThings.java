@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Properties;
-import org.comparanda.gui.bench.Memory;
+import org.comparanda.gui.capture.Memory;
 
 /**
  * Small things kept in {@code remembered.properties} of the data folder: who sat here last, which

@@ -3,7 +3,7 @@ package org.comparanda.gui.app;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.concurrent.Executor;
-import org.comparanda.gui.bench.Memory;
+import org.comparanda.gui.capture.Memory;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
 

@@ -23,7 +23,7 @@ record Beginning(BenchPlace place, BenchViewModel bench, TrayViewModel tray) {
               if (bench.boneProperty().get().isPresent()) {
                 bench.remeasure();
               } else {
-                place.drafts().of(ReadingsViewModel.BENCH).ifPresent(this::resume);
+                place.drafts().of(BenchPlace.BENCH).ifPresent(this::resume);
               }
             });
   }

@@ -1,6 +1,7 @@
 package org.comparanda.gui.bench;
 
 import org.comparanda.capture.Errand;
+import org.comparanda.gui.capture.ReadingsViewModel;
 
 /** What keys in the reading field mean for the rest of the bench. */
 record BenchKeys(BenchViewModel bench) implements ReadingsViewModel.Beyond {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.concurrent.Executor;
 import org.comparanda.capture.CaliperCards;
 import org.comparanda.capture.Drafts;
+import org.comparanda.gui.capture.Memory;
+import org.comparanda.gui.capture.ReadingPlace;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.Outline;
@@ -43,6 +45,15 @@ public record BenchPlace(
     SlipDesk slips) {
   public BenchPlace {
     outlines = List.copyOf(outlines);
+  }
+
+  /** Under which name this bench keeps what lies open. */
+  static final String BENCH = "bench 1";
+
+  /** What measuring a bone needs of it. */
+  ReadingPlace reading() {
+    return new ReadingPlace(
+        BENCH, clock, words, numbers, protocol, readings, drafts, cards, memory);
   }
 
   /** The same with another executor for what may wait. */

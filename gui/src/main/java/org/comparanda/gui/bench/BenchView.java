@@ -16,6 +16,9 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import org.comparanda.bone.WhichBone;
 import org.comparanda.capture.NamedKey;
+import org.comparanda.gui.capture.OutlineCard;
+import org.comparanda.gui.capture.StateCard;
+import org.comparanda.gui.capture.Veil;
 import org.comparanda.gui.control.FilePlace;
 import org.comparanda.gui.control.PlainScroll;
 import org.comparanda.gui.control.falling.FallingLine;
@@ -83,7 +86,7 @@ public final class BenchView extends StackPane {
     header = new HeaderBar(bench, words);
     readings = new ReadingsCard(bench.readings(), words, numbers, nanos);
     falling = new FallingCard(bench, words);
-    outline = new OutlineCard(bench, words);
+    outline = outlineCard(bench, words);
     state = new StateCard(bench.state(), words, nanos, bench::askStop);
     photos = photos();
     answer = new AnswerCard(bench, words);
@@ -94,7 +97,14 @@ public final class BenchView extends StackPane {
     call = new CallBar(bench, words, this::focusReading);
     page.getStyleClass().add("bench-page");
     scroll.setFitToHeight(true);
-    veil = new Veil(bench, words, Words.of("caliper", numbers.locale()), nanos, this::focusReading);
+    veil =
+        new Veil(
+            bench.readings(),
+            bench.errands().asking(),
+            bench.caliper(),
+            words,
+            nanos,
+            this::focusReading);
     scroll.disableProperty().bind(veil.visibleProperty());
     getChildren().addAll(scroll, probe, veil);
     probe.setVisible(false);
@@ -139,6 +149,10 @@ public final class BenchView extends StackPane {
     falling.setOnSave(files, note);
   }
 
+  private static OutlineCard outlineCard(BenchViewModel bench, Words words) {
+    return new OutlineCard(bench.readings(), bench.boneProperty(), bench::sketch, words);
+  }
+
   private StackPane answers(Numbers numbers) {
     HBox below = new HBox(new NearestCard(bench, words), new NextCard(bench, words, numbers));
     below.getStyleClass().add("bench-below");
@@ -146,7 +160,7 @@ public final class BenchView extends StackPane {
     below.getChildren().forEach(card -> HBox.setHgrow(card, Priority.ALWAYS));
     ReasonsCard reasons = new ReasonsCard(bench, words, numbers);
     reasons.visibleProperty().bind(answer.why().selectedProperty());
-    OutlineCard large = new OutlineCard(bench, words);
+    OutlineCard large = outlineCard(bench, words);
     large.setId("outline-large");
     large.getStyleClass().add("outline-large");
     large

@@ -7,9 +7,15 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.collections.ObservableList;
 import org.comparanda.bone.BoneState;
+import org.comparanda.bone.HeldBone;
 import org.comparanda.bone.WhichBone;
 import org.comparanda.capture.Errand;
 import org.comparanda.capture.NamedKey;
+import org.comparanda.gui.capture.CaliperViewModel;
+import org.comparanda.gui.capture.ReadingsViewModel;
+import org.comparanda.gui.capture.SketchOf;
+import org.comparanda.gui.capture.StateViewModel;
+import org.comparanda.gui.capture.StateWords;
 import org.comparanda.gui.control.falling.FallingPicture;
 import org.comparanda.gui.control.falling.FallingPrint;
 import org.comparanda.gui.control.outline.BoneSketch;
@@ -46,12 +52,12 @@ public final class BenchViewModel {
     tray = new TrayViewModel(place);
     sitter = new SitterViewModel(place);
     answer = new AnswerViewModel(place);
-    readings = new ReadingsViewModel(place, new BenchKeys(this));
-    state = new StateViewModel(place.protocol(), this::store, this::sayState);
+    readings = new ReadingsViewModel(place.reading(), new BenchKeys(this));
+    state = new StateViewModel(place.protocol(), this::stored, this::sayState);
     call = new CallViewModel(place, sitter::id);
     sides = new SidesViewModel(place, this);
     photos = new PhotosViewModel(place.books().photos(), place.work(), place.ui(), words("photos"));
-    caliper = new CaliperViewModel(place, words("caliper"));
+    caliper = new CaliperViewModel(place.reading(), words("caliper"));
     errands = new ErrandsViewModel(place, this, sides, caliper);
     readings.caliper(caliper.inHandProperty().get());
     caliper.inHandProperty().addListener((o, was, is) -> readings.caliper(is));
@@ -213,7 +219,7 @@ public final class BenchViewModel {
   public void choose(TrayBone next) {
     tray.take(next);
     definitionLarge.set(false);
-    state.show(next);
+    state.show(next.held());
     call.open(next.id());
     answer.forget();
     measure(next);
@@ -261,7 +267,7 @@ public final class BenchViewModel {
       call.close();
       answer.wipe();
     } else {
-      readings.open(b, sides.passes(b), sitter.id(), answer.ranges(b.element()));
+      readings.open(sides.passes(b), sitter.id(), answer.ranges(b.element()));
       reckon();
     }
   }
@@ -270,6 +276,10 @@ public final class BenchViewModel {
   void store(TrayBone changed) {
     tray.store(changed);
     measure(changed);
+  }
+
+  private void stored(HeldBone said) {
+    boneProperty().get().map(b -> b.withHeld(said)).ifPresent(this::store);
   }
 
   /** Measures the bone in hand anew, since something about it was recorded elsewhere. */
@@ -315,7 +325,7 @@ public final class BenchViewModel {
         .ifPresent(
             b -> {
               store(b.withState(BoneState.notRecorded()));
-              boneProperty().get().ifPresent(state::show);
+              boneProperty().get().map(TrayBone::held).ifPresent(state::show);
               state.ask();
             });
   }

@@ -14,6 +14,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
+import org.comparanda.gui.control.Choice;
 import org.comparanda.gui.control.Term;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.Person;

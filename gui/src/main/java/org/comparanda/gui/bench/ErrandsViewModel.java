@@ -8,10 +8,14 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.comparanda.capture.Errand;
+import org.comparanda.gui.capture.Ask;
+import org.comparanda.gui.capture.CaliperViewModel;
+import org.comparanda.gui.capture.Numbered;
+import org.comparanda.gui.capture.Question;
+import org.comparanda.gui.capture.QuestionViewModel;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.tray.Association;
@@ -26,11 +30,8 @@ public final class ErrandsViewModel {
   private final CaliperViewModel caliper;
   private final NewBones newBones;
   private final WhatItIs whatItIs;
-  private final ObjectProperty<Optional<Question>> question =
-      new SimpleObjectProperty<>(Optional.empty());
-  private final StringProperty refusal = new SimpleStringProperty("");
+  private final QuestionViewModel question;
   private final StringProperty standing = new SimpleStringProperty("");
-  private Optional<Ask> asked = Optional.empty();
 
   ErrandsViewModel(
       BenchPlace place, BenchViewModel bench, SidesViewModel sides, CaliperViewModel caliper) {
@@ -41,17 +42,22 @@ public final class ErrandsViewModel {
     caliper.inHandProperty().addListener((o, was, is) -> show());
     newBones = new NewBones(place, bench, this::ask);
     whatItIs = new WhatItIs(place, bench);
-    bench.readings().fieldProperty().addListener((o, was, is) -> closedWith(is));
+    question = new QuestionViewModel(bench.readings());
   }
 
   /** The question that lies over the bench. */
   public ObjectProperty<Optional<Question>> questionProperty() {
-    return question;
+    return question.questionProperty();
   }
 
   /** Why the last answer could not be taken; mostly empty. */
   public StringProperty refusalProperty() {
-    return refusal;
+    return question.refusalProperty();
+  }
+
+  /** The question with what its answer does. */
+  QuestionViewModel asking() {
+    return question;
   }
 
   /** What the bench is about beyond this bone: a batch, a pair, bones found together, pieces. */
@@ -136,43 +142,13 @@ public final class ErrandsViewModel {
 
   /** Puts a question over the bench. */
   void ask(Ask next) {
-    asked = Optional.of(next);
-    refusal.set("");
-    bench.readings().ask();
-    question.set(Optional.of(next.question()));
+    question.ask(next);
   }
 
   /** Takes an answer; one that can't be taken leaves the question open. */
   void answer(String typed) {
-    Optional<Ask> open = asked;
-    Optional<String> refused = open.flatMap(ask -> ask.answer().apply(typed));
-    boolean another = !open.equals(asked);
-    if (refused.isPresent() && !another) {
-      refusal.set(refused.get());
-      bench.readings().ask();
-    } else if (!another) {
-      close();
-    }
+    question.answer(typed);
     show();
-  }
-
-  private void close() {
-    asked = Optional.empty();
-    question.set(Optional.empty());
-    refusal.set("");
-    if (bench.readings().fieldProperty().get().showing()
-        == org.comparanda.capture.FieldState.Showing.ASKED) {
-      bench.readings().leave();
-    }
-  }
-
-  /** A question is left when the field shows something else. */
-  private void closedWith(org.comparanda.capture.FieldState field) {
-    if (field.showing() != org.comparanda.capture.FieldState.Showing.ASKED && asked.isPresent()) {
-      asked = Optional.empty();
-      question.set(Optional.empty());
-      refusal.set("");
-    }
   }
 
   private Ask together(TrayBone bone) {

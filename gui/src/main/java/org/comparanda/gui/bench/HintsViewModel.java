@@ -5,6 +5,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.comparanda.capture.Passes;
 import org.comparanda.capture.Place;
+import org.comparanda.gui.capture.Memory;
 
 /**
  * Short hints for whoever sits here for the first time: one at a time, beside the work and never

@@ -7,6 +7,9 @@ import java.util.function.Consumer;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
+import org.comparanda.gui.capture.Ask;
+import org.comparanda.gui.capture.Numbered;
+import org.comparanda.gui.capture.Question;
 import org.comparanda.gui.text.Words;
 import org.comparanda.tray.Batch;
 import org.comparanda.tray.Keying;
@@ -15,7 +18,7 @@ import org.comparanda.tray.TrayBone;
 
 /** New bones on a tray, each under the next number by the tray's rule: alone or in a batch. */
 final class NewBones {
-  private static final String BENCH = ReadingsViewModel.BENCH;
+  private static final String BENCH = BenchPlace.BENCH;
 
   private final BenchPlace place;
   private final BenchViewModel bench;

@@ -5,6 +5,8 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
+import org.comparanda.gui.capture.ReadingRow;
+import org.comparanda.gui.capture.Styled;
 
 /** The nodes of one line of the readings table, used again from reading to reading. */
 final class ReadingStrip {

@@ -6,6 +6,9 @@ import java.util.stream.Collectors;
 import org.comparanda.bone.Side;
 import org.comparanda.capture.Passes;
 import org.comparanda.capture.SideBySide;
+import org.comparanda.gui.capture.Ask;
+import org.comparanda.gui.capture.Numbered;
+import org.comparanda.gui.capture.Question;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.MeasurementCode;
@@ -55,7 +58,7 @@ final class SidesViewModel {
     return place
         .books()
         .keying()
-        .pair(ReadingsViewModel.BENCH)
+        .pair(BenchPlace.BENCH)
         .filter(pair -> bench.boneProperty().get().filter(b -> pair.holds(b.id())).isPresent());
   }
 
@@ -95,7 +98,7 @@ final class SidesViewModel {
   /** Asks for the other side, takes the one that was found with this bone, or ends the pair. */
   Optional<Ask> ask(Tray tray, TrayBone bone) {
     if (pair().isPresent()) {
-      place.books().keying().endPair(ReadingsViewModel.BENCH);
+      place.books().keying().endPair(BenchPlace.BENCH);
       bench.readings().say(place.words().get("pair.ended"));
       return Optional.empty();
     }
@@ -150,7 +153,7 @@ final class SidesViewModel {
     boolean left = bone.side() == Side.LEFT;
     Pair pair = left ? new Pair(bone.id(), other.id()) : new Pair(other.id(), bone.id());
     place.books().associations().join(bone.id(), other.id());
-    place.books().keying().save(ReadingsViewModel.BENCH, pair);
+    place.books().keying().save(BenchPlace.BENCH, pair);
     if (bench.bones().stream().noneMatch(b -> b.id().equals(other.id()))) {
       bench.bones().add(other);
     }

@@ -15,6 +15,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.WhichBone;
+import org.comparanda.gui.capture.SketchOf;
 import org.comparanda.gui.control.outline.BoneDrawing;
 import org.comparanda.gui.control.outline.BoneSketch;
 import org.comparanda.gui.text.Words;

@@ -16,6 +16,7 @@ import org.comparanda.capture.FieldState;
 import org.comparanda.capture.NamedKey;
 import org.comparanda.exchange.json.KeptAgain;
 import org.comparanda.exchange.json.ProgramVersion;
+import org.comparanda.gui.capture.ReadingRow;
 import org.comparanda.gui.control.falling.FallingPicture;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.MeasurementCode;

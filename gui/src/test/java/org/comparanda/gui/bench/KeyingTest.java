@@ -13,6 +13,7 @@ import org.comparanda.bone.Fusion;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.capture.NamedKey;
+import org.comparanda.gui.capture.Question;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.Reading;
 import org.comparanda.tray.TrayBone;

@@ -2,6 +2,7 @@ package org.comparanda.gui.bench;
 
 import java.util.Map;
 import java.util.Optional;
+import org.comparanda.gui.capture.Memory;
 
 /** What a computer remembers, without a computer. */
 record MapMemory(Map<String, String> kept) implements Memory {

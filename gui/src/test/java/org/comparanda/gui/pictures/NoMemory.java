@@ -1,7 +1,7 @@
 package org.comparanda.gui.pictures;
 
 import java.util.Optional;
-import org.comparanda.gui.bench.Memory;
+import org.comparanda.gui.capture.Memory;
 
 /** A computer on which nobody worked before. */
 record NoMemory() implements Memory {

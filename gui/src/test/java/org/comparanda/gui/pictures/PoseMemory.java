@@ -1,7 +1,7 @@
 package org.comparanda.gui.pictures;
 
 import java.util.Optional;
-import org.comparanda.gui.bench.Memory;
+import org.comparanda.gui.capture.Memory;
 
 /** A computer on which hints were read, unless the pose is about hints. */
 record PoseMemory(Pose pose) implements Memory {

@@ -1,4 +1,4 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.util.EnumSet;
 import java.util.List;
@@ -14,16 +14,16 @@ import org.comparanda.bone.BoneState;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.Flag;
 import org.comparanda.bone.Fusion;
+import org.comparanda.bone.HeldBone;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.capture.StateQuestions;
 import org.comparanda.measurement.Protocol;
-import org.comparanda.tray.TrayBone;
 
 /** State of the bone in hand, recorded before it is measured; every change is stored at once. */
 public final class StateViewModel {
   private final Protocol protocol;
-  private final Consumer<TrayBone> save;
+  private final Consumer<HeldBone> save;
   private final Runnable afterQuestions;
   private final ObjectProperty<Optional<Element>> element =
       new SimpleObjectProperty<>(Optional.empty());
@@ -34,14 +34,14 @@ public final class StateViewModel {
   private final ObservableSet<Flag> flags = FXCollections.observableSet(EnumSet.noneOf(Flag.class));
   private final ObjectProperty<Optional<StateQuestions>> questions =
       new SimpleObjectProperty<>(Optional.empty());
-  private Optional<TrayBone> bone = Optional.empty();
+  private Optional<HeldBone> bone = Optional.empty();
   private boolean showing;
 
   /**
    * @param save stores the bone with what was recorded
    * @param afterQuestions follows when the last question was answered
    */
-  StateViewModel(Protocol protocol, Consumer<TrayBone> save, Runnable afterQuestions) {
+  public StateViewModel(Protocol protocol, Consumer<HeldBone> save, Runnable afterQuestions) {
     this.protocol = protocol;
     this.save = save;
     this.afterQuestions = afterQuestions;
@@ -134,7 +134,7 @@ public final class StateViewModel {
     afterQuestions.run();
   }
 
-  void show(TrayBone next) {
+  public void show(HeldBone next) {
     showing = true;
     bone = Optional.of(next);
     element.set(protocol.element(next.element()));
@@ -153,21 +153,16 @@ public final class StateViewModel {
     }
   }
 
-  private void store(TrayBone now) {
+  private void store(HeldBone now) {
     bone = Optional.of(now);
     save.accept(now);
   }
 
-  private TrayBone asSet(TrayBone b) {
-    return new TrayBone(
-        b.id(),
-        b.tray(),
-        b.animal(),
+  private HeldBone asSet(HeldBone b) {
+    return new HeldBone(
         element.get().map(Element::key).orElse(b.element()),
         side.get(),
         portion.get(),
-        new BoneState(proximal.get(), distal.get(), Set.copyOf(flags)),
-        b.standing(),
-        b.remarks());
+        new BoneState(proximal.get(), distal.get(), Set.copyOf(flags)));
   }
 }

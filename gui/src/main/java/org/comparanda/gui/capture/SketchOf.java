@@ -1,25 +1,26 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.util.List;
 import java.util.Optional;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Portion;
 import org.comparanda.gui.control.outline.BoneSketch;
+import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.Outline;
 
 /** Makes the drawing of a bone in hand: its view, what is missing, the jaws. */
-record SketchOf(List<Outline> outlines) {
+public record SketchOf(List<Outline> outlines) {
   /** Stands for a bone that nobody has drawn yet: no bone's shape, and it says so. */
   private static final String NO_BONE =
       "M20 50 C20 30 34 20 54 20 C76 20 92 30 92 50 C92 72 76 82 54 82 C34 82 20 72 20 50 Z";
 
-  SketchOf {
+  public SketchOf {
     outlines = List.copyOf(outlines);
   }
 
   /** The first view of an element; empty where it is not drawn yet. */
-  Optional<BoneSketch> drawn(ElementKey element, Portion portion) {
+  public Optional<BoneSketch> drawn(ElementKey element, Portion portion) {
     return of(element, portion, Optional.empty(), "");
   }
 
@@ -27,6 +28,16 @@ record SketchOf(List<Outline> outlines) {
   static BoneSketch notDrawn(String caption) {
     BoneSketch.Box box = new BoneSketch.Box(10, 10, 92, 82);
     return new BoneSketch(box, NO_BONE, List.of(), List.of(box), Optional.empty(), caption);
+  }
+
+  /** The drawing of a bone that is being measured, what is typed at its jaws. */
+  public BoneSketch measured(
+      ReadingsViewModel readings, ElementKey element, Portion portion, Words words) {
+    Optional<Measurement> taken = readings.currentProperty().get();
+    String text = readings.fieldProperty().get().text();
+    String label =
+        text.isBlank() ? taken.map(m -> m.code().value()).orElse("") : text.strip() + " mm";
+    return of(element, portion, taken, label).orElseGet(() -> notDrawn(words.get("outline.none")));
   }
 
   /** The view that shows the measurement; the first one where none is being taken. */

@@ -1,4 +1,4 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.util.function.LongSupplier;
 import javafx.scene.control.Button;
@@ -14,12 +14,17 @@ import org.comparanda.gui.caliper.Listening;
 import org.comparanda.gui.text.Words;
 
 /** A question over the bench: what is asked, the numbered answers, the digits typed so far. */
-final class QuestionCard extends VBox implements Listening.Ear {
+public final class QuestionCard extends VBox implements Listening.Ear {
   private final ReadingsViewModel readings;
   private final Button typed = new Button();
 
-  QuestionCard(BenchViewModel bench, Question question, Words words, LongSupplier nanos) {
-    readings = bench.readings();
+  public QuestionCard(
+      ReadingsViewModel readings,
+      QuestionViewModel asked,
+      Question question,
+      Words words,
+      LongSupplier nanos) {
+    this.readings = readings;
     setId("question");
     getStyleClass().addAll("card", "stop-card", "question-card");
     typed.setId("question-keys");
@@ -31,7 +36,7 @@ final class QuestionCard extends VBox implements Listening.Ear {
     new Listening(typed, nanos, this);
     Label refusal = wrapped("", "notice");
     refusal.setId("question-refusal");
-    refusal.textProperty().bind(bench.errands().refusalProperty());
+    refusal.textProperty().bind(asked.refusalProperty());
     refusal.visibleProperty().bind(refusal.textProperty().isNotEmpty());
     refusal.managedProperty().bind(refusal.visibleProperty());
     typed

@@ -1,4 +1,4 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,16 +9,16 @@ import org.comparanda.capture.StateQuestions;
 import org.comparanda.gui.text.Words;
 
 /** A bone's state in one line, so that nobody records what they have not read. */
-final class StateWords {
+public final class StateWords {
   private StateWords() {}
 
   /** What Enter would record now. */
-  static String of(StateQuestions asked, List<String> ends, Words words) {
+  public static String of(StateQuestions asked, List<String> ends, Words words) {
     return of(asked.state(), ends, words);
   }
 
   /** Each growing end with its fusion, then what happened: "upper end fused, nothing happened". */
-  static String of(BoneState state, List<String> ends, Words words) {
+  public static String of(BoneState state, List<String> ends, Words words) {
     List<String> parts = new ArrayList<>();
     List<Fusion> fusions = List.of(state.proximal(), state.distal());
     for (int i = 0; i < Math.min(ends.size(), fusions.size()); i++) {

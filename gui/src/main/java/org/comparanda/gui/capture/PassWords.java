@@ -1,15 +1,14 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.util.List;
-import org.comparanda.bone.ElementKey;
 import org.comparanda.capture.Passes;
 import org.comparanda.capture.Place;
 
 /** Where a bone's passes stand, in rows and words. */
-record PassWords(BenchPlace place, ElementKey element, Passes passes) {
+record PassWords(ReadingPlace place, Passes passes) {
   /** One row per measurement of the element, in protocol order. */
   List<ReadingRow> rows() {
-    return place.protocol().of(element).stream()
+    return place.protocol().of(passes.element()).stream()
         .map(m -> new ReadingLine(passes, m, place.words(), place.numbers()).row())
         .toList();
   }

@@ -1,4 +1,4 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.util.List;
 import java.util.Optional;
@@ -6,11 +6,11 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /** Lists whose entries are chosen by their number, from 1 on. */
-final class Numbered {
+public final class Numbered {
   private Numbered() {}
 
   /** The entry of that number, if digits were typed and there is one. */
-  static <T> Optional<T> of(List<T> entries, String typed) {
+  public static <T> Optional<T> of(List<T> entries, String typed) {
     int number = number(typed).orElse(0);
     return number >= 1 && number <= entries.size()
         ? Optional.of(entries.get(number - 1))
@@ -18,12 +18,12 @@ final class Numbered {
   }
 
   /** A number of at most four digits. */
-  static Optional<Integer> number(String typed) {
+  public static Optional<Integer> number(String typed) {
     return typed.matches("[0-9]{1,4}") ? Optional.of(Integer.parseInt(typed)) : Optional.empty();
   }
 
   /** The entries with their numbers, as a question shows them. */
-  static <T> List<Question.Choice> choices(List<T> entries, Function<T, String> text) {
+  public static <T> List<Question.Choice> choices(List<T> entries, Function<T, String> text) {
     return IntStream.range(0, entries.size())
         .mapToObj(i -> new Question.Choice(Integer.toString(i + 1), text.apply(entries.get(i))))
         .toList();

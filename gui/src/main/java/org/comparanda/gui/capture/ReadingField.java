@@ -1,4 +1,4 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.util.Map;
 import java.util.Optional;
@@ -14,7 +14,7 @@ import org.comparanda.gui.caliper.Listening;
  * The field that a hand or a caliper types into. It shows what the view model holds; every
  * character is listened to first, which tells a caliper from a hand.
  */
-final class ReadingField extends TextField implements Listening.Ear {
+public final class ReadingField extends TextField implements Listening.Ear {
   private static final Map<KeyCode, NamedKey> NAMED =
       Map.of(
           KeyCode.BACK_SPACE, NamedKey.BACKSPACE,
@@ -27,7 +27,7 @@ final class ReadingField extends TextField implements Listening.Ear {
   /**
    * @param nanos a clock that only goes forward
    */
-  ReadingField(ReadingsViewModel readings, String spoken, LongSupplier nanos) {
+  public ReadingField(ReadingsViewModel readings, String spoken, LongSupplier nanos) {
     this.readings = readings;
     setId("reading");
     getStyleClass().add("reading-field");

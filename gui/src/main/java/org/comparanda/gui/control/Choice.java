@@ -1,4 +1,4 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.control;
 
 import java.util.List;
 import java.util.function.Function;
@@ -9,10 +9,10 @@ import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 
 /** A small labelled choice: what it is called above, what was chosen below. */
-final class Choice<T> extends VBox {
+public final class Choice<T> extends VBox {
   private final ComboBox<T> box = new ComboBox<>();
 
-  Choice(String id, String label, List<T> values, Function<T, String> text) {
+  public Choice(String id, String label, List<T> values, Function<T, String> text) {
     getStyleClass().addAll("choice", "choice-" + id);
     Label over = new Label(label);
     over.getStyleClass().add("note");
@@ -26,17 +26,17 @@ final class Choice<T> extends VBox {
   }
 
   /** The box itself. */
-  ComboBox<T> box() {
+  public ComboBox<T> box() {
     return box;
   }
 
   /** The same choice, bound to a property both ways. */
-  Choice<T> bind(Property<T> property) {
+  public Choice<T> bind(Property<T> property) {
     box.valueProperty().bindBidirectional(property);
     return this;
   }
 
-  static <T> StringConverter<T> converter(Function<T, String> text) {
+  public static <T> StringConverter<T> converter(Function<T, String> text) {
     return new StringConverter<>() {
       @Override
       public String toString(T value) {

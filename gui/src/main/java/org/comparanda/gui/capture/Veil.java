@@ -1,4 +1,4 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -15,45 +15,57 @@ import org.comparanda.gui.caliper.LessonCard;
 import org.comparanda.gui.control.PlainScroll;
 import org.comparanda.gui.text.Words;
 
-/** What lies over the bench until it is answered: STOP, a question, a caliper to be learned. */
-final class Veil extends StackPane {
+/**
+ * What lies over a screen where bones are measured until it is answered: STOP, a question, a
+ * caliper to be learned.
+ */
+public final class Veil extends StackPane {
   private static final String STOP = "stop";
   private static final String LESSON = "lesson";
 
-  private final BenchViewModel bench;
+  private final ReadingsViewModel readings;
+  private final QuestionViewModel asked;
+  private final CaliperViewModel caliper;
   private final Words words;
   private final Words caliperWords;
   private final LongSupplier nanos;
   private final Runnable lifted;
 
   /**
-   * @param lifted follows when nothing lies over the bench any more
+   * @param lifted follows when nothing lies over it any more
    */
-  Veil(BenchViewModel bench, Words words, Words caliperWords, LongSupplier nanos, Runnable lifted) {
-    this.bench = bench;
+  public Veil(
+      ReadingsViewModel readings,
+      QuestionViewModel asked,
+      CaliperViewModel caliper,
+      Words words,
+      LongSupplier nanos,
+      Runnable lifted) {
+    this.readings = readings;
+    this.asked = asked;
+    this.caliper = caliper;
     this.words = words;
-    this.caliperWords = caliperWords;
+    caliperWords = Words.of("caliper", words.locale());
     this.nanos = nanos;
     this.lifted = lifted;
     setVisible(false);
     managedProperty().bind(visibleProperty());
-    bench.readings().fieldProperty().addListener((o, was, is) -> show());
-    bench.errands().questionProperty().addListener((o, was, is) -> show());
-    bench.caliper().learningProperty().addListener((o, was, is) -> show());
+    readings.fieldProperty().addListener((o, was, is) -> show());
+    asked.questionProperty().addListener((o, was, is) -> show());
+    caliper.learningProperty().addListener((o, was, is) -> show());
   }
 
   private void show() {
-    boolean stop =
-        bench.readings().fieldProperty().get().showing() == FieldState.Showing.STOP_QUESTION;
-    Optional<Question> question = bench.errands().questionProperty().get();
+    boolean stop = readings.fieldProperty().get().showing() == FieldState.Showing.STOP_QUESTION;
+    Optional<Question> question = asked.questionProperty().get();
     if (stop) {
-      cover(STOP, () -> StopCard.question(bench.readings(), words), "#stop-no");
+      cover(STOP, () -> new StopQuestion(readings, words), "#stop-no");
     } else if (question.isPresent()) {
       cover(
           question.get(),
-          () -> new QuestionCard(bench, question.get(), words, nanos),
+          () -> new QuestionCard(readings, asked, question.get(), words, nanos),
           "#question-keys");
-    } else if (bench.caliper().learningProperty().get()) {
+    } else if (caliper.learningProperty().get()) {
       cover(LESSON, this::lesson, "#lesson-hears");
     } else if (getUserData() != null) {
       lift();
@@ -74,8 +86,8 @@ final class Veil extends StackPane {
     lay(making.card(), focus);
   }
 
-  /** Lays a card over the bench. */
-  void lay(VBox card, String focus) {
+  /** Lays a card over the screen. */
+  public void lay(VBox card, String focus) {
     PlainScroll over = new PlainScroll(new StackPane(card));
     over.setFitToHeight(true);
     over.setFocusTraversable(false);
@@ -90,8 +102,8 @@ final class Veil extends StackPane {
         });
   }
 
-  /** Takes away whatever lies over the bench. */
-  void lift() {
+  /** Takes away whatever lies over it. */
+  public void lift() {
     setVisible(false);
     getChildren().clear();
     getStyleClass().clear();
@@ -104,14 +116,11 @@ final class Veil extends StackPane {
     title.getStyleClass().add("answer");
     LessonCard lesson =
         new LessonCard(
-            bench.caliper().lesson(),
-            caliperWords,
-            nanos,
-            card -> bench.caliper().take(Optional.of(card)));
+            caliper.lesson(), caliperWords, nanos, card -> caliper.take(Optional.of(card)));
     Button leave = new Button(caliperWords.get("lesson.close"));
     leave.setId("lesson-leave");
     leave.getStyleClass().setAll("quiet");
-    leave.setOnAction(event -> bench.caliper().leaveLesson());
+    leave.setOnAction(event -> caliper.leaveLesson());
     VBox card = new VBox(title, lesson, leave);
     card.getStyleClass().addAll("card", "stop-card", "question-card");
     card.addEventFilter(
@@ -119,7 +128,7 @@ final class Veil extends StackPane {
         event -> {
           if (event.getCode() == KeyCode.ESCAPE) {
             event.consume();
-            bench.caliper().leaveLesson();
+            caliper.leaveLesson();
           }
         });
     return card;

@@ -1,4 +1,4 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.util.Optional;
 import java.util.function.Function;
@@ -10,4 +10,4 @@ import java.util.function.Function;
  * @param answer does what was answered; gives the sentence when the answer can't be taken, and the
  *     question then stays
  */
-record Ask(Question question, Function<String, Optional<String>> answer) {}
+public record Ask(Question question, Function<String, Optional<String>> answer) {}

@@ -1,4 +1,4 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.util.Arrays;
 import java.util.List;
@@ -21,10 +21,11 @@ import org.comparanda.bone.Flag;
 import org.comparanda.bone.Fusion;
 import org.comparanda.capture.StateQuestions;
 import org.comparanda.gui.caliper.Listening;
+import org.comparanda.gui.control.Choice;
 import org.comparanda.gui.text.Words;
 
 /** State of the bone: fusion of each end first, then what happened to it. */
-final class StateCard extends VBox {
+public final class StateCard extends VBox {
   private final StateViewModel state;
   private final Words words;
   private final HBox ends = new HBox();
@@ -32,7 +33,7 @@ final class StateCard extends VBox {
   private final Label question = new Label();
   private final Button keys = new Button();
 
-  StateCard(StateViewModel state, Words words, LongSupplier nanos, Runnable stop) {
+  public StateCard(StateViewModel state, Words words, LongSupplier nanos, Runnable stop) {
     this.state = state;
     this.words = words;
     getStyleClass().addAll("card", "state-card");
@@ -72,7 +73,7 @@ final class StateCard extends VBox {
   }
 
   /** Where the number pad answers. */
-  Button keys() {
+  public Button keys() {
     return keys;
   }
 
@@ -186,7 +187,7 @@ final class StateCard extends VBox {
   }
 
   /** The state in a few words, for the button that opens this card. */
-  static String summary(StateViewModel state, Words words) {
+  public static String summary(StateViewModel state, Words words) {
     String flags =
         state.flags().stream()
             .sorted()

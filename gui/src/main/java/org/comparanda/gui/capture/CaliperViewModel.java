@@ -1,4 +1,4 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -17,13 +17,13 @@ import org.comparanda.gui.text.Words;
 public final class CaliperViewModel {
   private static final String KEY = "caliper";
 
-  private final BenchPlace place;
+  private final ReadingPlace place;
   private final Words words;
   private final ObjectProperty<Optional<CaliperCard>> inHand =
       new SimpleObjectProperty<>(Optional.empty());
   private final BooleanProperty learning = new SimpleBooleanProperty(false);
 
-  CaliperViewModel(BenchPlace place, Words words) {
+  public CaliperViewModel(ReadingPlace place, Words words) {
     this.place = place;
     this.words = words;
     inHand.set(place.memory().recall(KEY).flatMap(place.cards()::card));
@@ -78,7 +78,7 @@ public final class CaliperViewModel {
   }
 
   /** The question which caliper is in hand. */
-  Ask ask() {
+  public Ask ask() {
     List<CaliperCard> cards = place.cards().all();
     List<Question.Choice> choices = new ArrayList<>();
     choices.add(new Question.Choice("0", words.get("caliper.hand")));
@@ -123,7 +123,7 @@ public final class CaliperViewModel {
   }
 
   /** The caliper in hand in a few words; empty when readings are typed by hand. */
-  Optional<String> standing() {
+  public Optional<String> standing() {
     return inHand.get().map(card -> caution().orElse(words.get("caliper.inhand", card.name())));
   }
 }

@@ -1,6 +1,8 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -12,8 +14,9 @@ import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.Measurement;
 
 /** What to measure now: drawing with jaws, code, definition, common mistakes. */
-final class OutlineCard extends BorderPane {
-  private final BenchViewModel bench;
+public final class OutlineCard extends BorderPane {
+  private final ReadingsViewModel readings;
+  private final Supplier<Optional<BoneSketch>> sketch;
   private final Words words;
   private final Label code = new Label();
   private final Label name = new Label();
@@ -24,8 +27,17 @@ final class OutlineCard extends BorderPane {
   private final VBox under = new VBox();
   private final VBox explained = new VBox(definition, mistakes);
 
-  OutlineCard(BenchViewModel bench, Words words) {
-    this.bench = bench;
+  /**
+   * @param bone changes with the bone in hand
+   * @param sketch its drawing; empty while there is no bone
+   */
+  public OutlineCard(
+      ReadingsViewModel readings,
+      ObservableValue<?> bone,
+      Supplier<Optional<BoneSketch>> sketch,
+      Words words) {
+    this.readings = readings;
+    this.sketch = sketch;
     this.words = words;
     getStyleClass().addAll("card", "outline-card");
     code.getStyleClass().add("title");
@@ -39,15 +51,15 @@ final class OutlineCard extends BorderPane {
     setTop(title);
     setCenter(drawing);
     setBottom(caption);
-    bench.readings().currentProperty().addListener((o, was, is) -> show());
-    bench.readings().fieldProperty().addListener((o, was, is) -> drawOnly());
-    bench.boneProperty().addListener((o, was, is) -> show());
+    readings.currentProperty().addListener((o, was, is) -> show());
+    readings.fieldProperty().addListener((o, was, is) -> drawOnly());
+    bone.addListener((o, was, is) -> show());
     visibleProperty().addListener((o, was, is) -> show());
     show();
   }
 
   /** The drawing, over which a pointer may rest. */
-  BoneDrawing drawing() {
+  public BoneDrawing drawing() {
     return drawing;
   }
 
@@ -55,11 +67,11 @@ final class OutlineCard extends BorderPane {
     if (!isVisible()) {
       return;
     }
-    Optional<Measurement> now = bench.readings().currentProperty().get();
+    Optional<Measurement> now = readings.currentProperty().get();
     code.setText(now.map(m -> m.code().value()).orElse(""));
     name.setText(
         now.map(Measurement::name)
-            .orElse(bench.boneProperty().get().isPresent() ? words.get("nothing.due") : ""));
+            .orElse(readings.passes().isPresent() ? words.get("nothing.due") : ""));
     definition.setText(now.map(Measurement::definition).orElse(""));
     mistakes.setText(
         now.filter(m -> !m.mistakes().isEmpty())
@@ -72,10 +84,10 @@ final class OutlineCard extends BorderPane {
     if (!isVisible()) {
       return;
     }
-    Optional<BoneSketch> sketch = bench.sketch();
-    drawing.sketchProperty().set(sketch);
-    caption.setText(sketch.map(BoneSketch::caption).orElse(""));
-    boolean wide = sketch.filter(s -> s.box().width() > 0.8 * s.box().height()).isPresent();
+    Optional<BoneSketch> drawn = sketch.get();
+    drawing.sketchProperty().set(drawn);
+    caption.setText(drawn.map(BoneSketch::caption).orElse(""));
+    boolean wide = drawn.filter(s -> s.box().width() > 0.8 * s.box().height()).isPresent();
     if (wide && getBottom() != under) {
       setRight(null);
       under.getChildren().setAll(caption, explained);

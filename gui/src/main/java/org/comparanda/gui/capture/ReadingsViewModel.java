@@ -1,4 +1,4 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.util.List;
 import java.util.Map;
@@ -27,7 +27,6 @@ import org.comparanda.capture.warning.Warning;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.PersonId;
-import org.comparanda.tray.TrayBone;
 
 /**
  * The readings of the bone in hand, driven by keys. Each accepted reading is in the log, and so on
@@ -35,7 +34,7 @@ import org.comparanda.tray.TrayBone;
  */
 public final class ReadingsViewModel {
   /** What a key may ask for that is not about readings of this bone alone. */
-  interface Beyond {
+  public interface Beyond {
     /** The values changed; what follows from them is to be reckoned anew. */
     void changed();
 
@@ -56,9 +55,7 @@ public final class ReadingsViewModel {
     void stop();
   }
 
-  static final String BENCH = "bench 1";
-
-  private final BenchPlace place;
+  private final ReadingPlace place;
   private final Beyond beyond;
   private final OpenField open;
   private final ObservableList<ReadingRow> rows = FXCollections.observableArrayList();
@@ -66,12 +63,11 @@ public final class ReadingsViewModel {
       new SimpleObjectProperty<>(Optional.empty());
   private final EntryViewModel entry = new EntryViewModel();
   private Optional<Measuring> measuring = Optional.empty();
-  private Optional<TrayBone> bone = Optional.empty();
 
-  ReadingsViewModel(BenchPlace place, Beyond beyond) {
+  public ReadingsViewModel(ReadingPlace place, Beyond beyond) {
     this.place = place;
     this.beyond = beyond;
-    open = new OpenField(BENCH, place.drafts());
+    open = new OpenField(place.name(), place.drafts());
   }
 
   /** One row per measurement of the element, in protocol order. */
@@ -120,41 +116,40 @@ public final class ReadingsViewModel {
   }
 
   /** The caliper in hand is this one from now on; none when values are typed by hand. */
-  void caliper(Optional<CaliperCard> card) {
+  public void caliper(Optional<CaliperCard> card) {
     entry.caliper(card);
   }
 
   /** The values taken so far, mm. */
-  Map<MeasurementCode, Double> values() {
+  public Map<MeasurementCode, Double> values() {
     return measuring.map(m -> m.passes().values()).orElse(Map.of());
   }
 
   /** Measurements taken before that must not be seen while they are taken again. */
-  Set<MeasurementCode> hidden() {
+  public Set<MeasurementCode> hidden() {
     return passes().map(Passes::hidden).orElse(Set.of());
   }
 
   /** Whether nothing was ever read of this bone. */
-  boolean untouched() {
+  public boolean untouched() {
     return passes().filter(Passes::untouched).isPresent();
   }
 
   /** Where the measuring of the bone in hand stands. */
-  Optional<Passes> passes() {
+  public Optional<Passes> passes() {
     return measuring.map(Measuring::passes);
   }
 
   /** Brings a bone to the bench, its readings as they were left. */
-  void open(TrayBone next, Passes restored, PersonId person, ShelfRanges shelf) {
-    bone = Optional.of(next);
-    entry.against(shelf, place.protocol().partRules(next.element()));
+  public void open(Passes restored, PersonId person, ShelfRanges shelf) {
+    entry.against(shelf, place.protocol().partRules(restored.element()));
     measuring = Optional.of(new Measuring(restored, place.readings(), place.clock(), person));
     moved();
   }
 
   /** Brings back the field and the half-typed text that were left, if they still have a place. */
-  void resume(Draft left) {
-    Optional<Draft> fitting = bone.flatMap(b -> passes().flatMap(p -> open.fitting(b, p, left)));
+  public void resume(Draft left) {
+    Optional<Draft> fitting = passes().flatMap(p -> open.fitting(p, left));
     fitting.ifPresent(
         draft -> {
           if (!passes().flatMap(Passes::current).equals(Optional.of(draft.place()))) {
@@ -165,23 +160,22 @@ public final class ReadingsViewModel {
   }
 
   /** Opens a question over the field; digits answer it. */
-  void ask() {
+  public void ask() {
     entry.cover(Showing.ASKED);
   }
 
   /** Closes whatever lies over the field. */
-  void leave() {
+  public void leave() {
     entry.uncover();
   }
 
   /** Says a sentence under the readings. */
-  void say(String sentence) {
+  public void say(String sentence) {
     entry.messageProperty().set(sentence);
   }
 
   /** Clears the bench: nothing can be measured. */
-  void close() {
-    bone = Optional.empty();
+  public void close() {
     measuring = Optional.empty();
     open.clear();
     moved();
@@ -246,7 +240,7 @@ public final class ReadingsViewModel {
   }
 
   private void keep(String text) {
-    bone.ifPresent(b -> passes().ifPresent(p -> open.keep(b, p, text)));
+    passes().ifPresent(p -> open.keep(p, text));
   }
 
   private void take(String burst) {
@@ -297,8 +291,7 @@ public final class ReadingsViewModel {
   }
 
   private void moved() {
-    Optional<PassWords> now =
-        bone.flatMap(b -> passes().map(p -> new PassWords(place, b.element(), p)));
+    Optional<PassWords> now = passes().map(p -> new PassWords(place, p));
     entry.next(now.map(PassWords::notice).orElse(""));
     current.set(passes().flatMap(Passes::currentMeasurement));
     rows.setAll(now.map(PassWords::rows).orElse(List.of()));
