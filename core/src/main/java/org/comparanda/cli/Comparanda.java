@@ -42,6 +42,14 @@ public final class Comparanda {
 
   /** Runs one command on this terminal; everything it says has been written when it returns. */
   static int run(Terminal terminal, String... words) {
+    int code = commands(terminal).execute(words);
+    terminal.out().flush();
+    terminal.err().flush();
+    return code;
+  }
+
+  /** All commands, with their help. */
+  static CommandLine commands(Terminal terminal) {
     CommandLine line = new CommandLine(new Comparanda());
     line.addSubcommand(new DemoCommand(terminal));
     line.addSubcommand(
@@ -144,9 +152,7 @@ public final class Comparanda {
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(new WrongWords(terminal));
     line.setExecutionExceptionHandler(new Failures(terminal));
-    int code = line.execute(words);
-    terminal.out().flush();
-    terminal.err().flush();
-    return code;
+    CommandList.use(line);
+    return line;
   }
 }

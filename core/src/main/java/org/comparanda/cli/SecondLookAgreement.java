@@ -18,7 +18,7 @@ import picocli.CommandLine.Option;
 @Command(
     name = "agreement",
     description = {
-      "How far two people agree (Cohen) and three or more (Fleiss), with 95 % intervals, from the",
+      "How far two people agree (Cohen) and three or more (Fleiss), with 95 %% intervals, from the",
       "every-nth draw alone; and which names were given to one bone."
     },
     mixinStandardHelpOptions = true)
