@@ -3,6 +3,7 @@ package org.comparanda.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,8 @@ import org.comparanda.exchange.table.TableReader;
 import org.comparanda.reference.ImportedTable;
 import org.comparanda.reference.Shelf;
 import org.comparanda.register.AnimalCard;
+import org.comparanda.register.SetDown;
+import org.comparanda.register.TableIntake;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.taxon.TaxonTree;
@@ -66,6 +69,15 @@ final class ShelfAdd implements Callable<Integer> {
       description = "Read a table although one with the same content was imported before.")
   private boolean again;
 
+  @Option(
+      names = "--from-start",
+      description =
+          "Forget what an interrupted import of this table has set down; without it, this one goes"
+              + " on from there.")
+  private boolean fromStart;
+
+  private long told;
+
   ShelfAdd(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -85,12 +97,17 @@ final class ShelfAdd implements Callable<Integer> {
       if (!again) {
         collection.importedTables().ofContent(content).ifPresent(this::refuse);
       }
+      if (!dryRun) {
+        begun(collection.tableIntake(), content);
+      }
+      List<AnimalCard> there = collection.register().all();
+      long onTheShelf = there.stream().filter(c -> c.standing().onTheShelf()).count();
       List<AnimalCard> cards =
-          cards(everyNumber(collection), HouseTables.of(collection).taxa(), options);
+          cards(everyNumber(there), HouseTables.of(collection).taxa(), options);
       if (dryRun) {
-        wouldStore(cards, collection.animals().shelf().animals().size());
+        wouldStore(cards, onTheShelf);
       } else {
-        store(collection, cards, content);
+        store(collection, cards, content, onTheShelf);
         saveMapping(collection, options);
       }
     }
@@ -110,6 +127,26 @@ final class ShelfAdd implements Callable<Integer> {
             + Count.of(before.animals(), "animal")
             + ". Nothing was stored. If its animals are to come in once more under other numbers,"
             + " say --again.");
+  }
+
+  /** Says what an interrupted import has set down, or forgets it. */
+  private void begun(TableIntake intake, String content) {
+    if (fromStart) {
+      intake.forget(content);
+    }
+    intake
+        .begun(content)
+        .ifPresent(
+            down ->
+                terminal.note(
+                    upTo(down)
+                        + " of this table were set down on "
+                        + down.at().truncatedTo(ChronoUnit.SECONDS)
+                        + "; going on from there. (--from-start forgets them.)"));
+  }
+
+  private static String upTo(SetDown down) {
+    return down.animals() + " of " + Count.of(down.of(), "animal");
   }
 
   private List<AnimalCard> cards(Shelf numbers, TaxonTree tree, TableOptions options) {
@@ -134,7 +171,7 @@ final class ShelfAdd implements Callable<Integer> {
             });
   }
 
-  private void wouldStore(List<AnimalCard> cards, int there) {
+  private void wouldStore(List<AnimalCard> cards, long there) {
     long taxa = cards.stream().map(c -> c.animal().taxon()).distinct().count();
     terminal.say(
         "Dry run: the table is sound. It would bring "
@@ -152,15 +189,24 @@ final class ShelfAdd implements Callable<Integer> {
     return cards.stream().mapToInt(a -> a.animal().bones().size()).sum();
   }
 
-  private void store(Collection collection, List<AnimalCard> cards, String content) {
+  private void store(Collection collection, List<AnimalCard> cards, String content, long there) {
     String name = String.valueOf(table.getFileName());
-    long stored = collection.register().addAll(cards.iterator(), name, this::stored);
+    long stored = collection.tableIntake().bringIn(content, name, cards, this::stored);
     if (stored == 0) {
-      throw new CannotDo("Stopped. Nothing was stored; the collection is as it was.");
+      throw new CannotDo(
+          "Stopped. Nothing was stored; the collection is as it was."
+              + collection
+                  .tableIntake()
+                  .begun(content)
+                  .map(
+                      down ->
+                          " "
+                              + upTo(down)
+                              + " are set down beside it for "
+                              + TableIntake.KEPT_DAYS
+                              + " days: the same command goes on from there.")
+                  .orElse(""));
     }
-    collection
-        .importedTables()
-        .add(new ImportedTable(content, name, terminal.clock().instant(), stored));
     terminal.say(
         "Stored "
             + Count.of(cards.size(), "animal")
@@ -169,7 +215,7 @@ final class ShelfAdd implements Callable<Integer> {
             + " in "
             + file
             + "; it now holds "
-            + Count.of(collection.animals().shelf().animals().size(), "animal")
+            + Count.of(there + stored, "animal")
             + ".");
   }
 
@@ -181,14 +227,15 @@ final class ShelfAdd implements Callable<Integer> {
   }
 
   private boolean stored(long animals) {
-    if (animals > 0 && animals % TELL_EVERY == 0) {
-      terminal.note(Count.of(animals, "animal") + " written");
+    if (animals >= told + TELL_EVERY) {
+      told = animals - animals % TELL_EVERY;
+      terminal.note(Count.of(animals, "animal") + " written, none valid yet");
     }
     return !Thread.currentThread().isInterrupted();
   }
 
   /** A number that was ever given is not given again, whether its animal is on the shelf or not. */
-  private static Shelf everyNumber(Collection collection) {
-    return new Shelf(collection.register().all().stream().map(AnimalCard::animal).toList());
+  private static Shelf everyNumber(List<AnimalCard> there) {
+    return new Shelf(there.stream().map(AnimalCard::animal).toList());
   }
 }

@@ -6,7 +6,4 @@ import java.util.Optional;
 public interface ImportedTables {
   /** The import of a file with that content, if there was one. */
   Optional<ImportedTable> ofContent(String sha256);
-
-  /** Keeps that a table was imported. */
-  void add(ImportedTable table);
 }

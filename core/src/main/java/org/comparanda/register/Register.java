@@ -1,11 +1,9 @@
 package org.comparanda.register;
 
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import org.comparanda.daybook.DayBookEntry;
 import org.comparanda.reference.AnimalId;
-import org.comparanda.reference.Progress;
 import org.comparanda.statistics.Outcome;
 
 /**
@@ -18,14 +16,6 @@ public interface Register {
 
   /** One animal's card, whether on the shelf or not. */
   Optional<AnimalCard> card(AnimalId id);
-
-  /**
-   * Adds all of them or none, taking them one after the other: see {@link
-   * org.comparanda.reference.ReferenceAnimals#add}.
-   *
-   * @return how many were stored; 0 when progress stopped it
-   */
-  long addAll(Iterator<AnimalCard> cards, String origin, Progress progress);
 
   /** Adds an animal; none when its number was ever given. */
   Outcome<AnimalCard> add(AnimalCard card, ChangeNote note);

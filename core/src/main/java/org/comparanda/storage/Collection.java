@@ -28,6 +28,7 @@ import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.reference.TableMappings;
 import org.comparanda.register.Names;
 import org.comparanda.register.Register;
+import org.comparanda.register.TableIntake;
 import org.comparanda.secondlook.Draws;
 import org.comparanda.tray.Associations;
 import org.comparanda.tray.KeptAnswers;
@@ -285,7 +286,23 @@ public final class Collection implements AutoCloseable {
 
   /** The tables whose animals came onto the shelf. */
   public ImportedTables importedTables() {
-    return new SqlImportedTables(database, dayBook);
+    return new SqlImportedTables(database);
+  }
+
+  /** Brings whole tables of animals in. */
+  public TableIntake tableIntake() {
+    return tableIntake(AsideFile.CHUNK);
+  }
+
+  /** The same, so many animals set down at a time. */
+  TableIntake tableIntake(int chunk) {
+    return new SqlTableIntake(
+        database,
+        file,
+        new SqlRegister(database, new ShelfVersions(clock), dayBook),
+        dayBook,
+        clock,
+        chunk);
   }
 
   /** The calipers of the room. */

@@ -48,7 +48,20 @@ final class Database implements AutoCloseable {
     }
     try {
       return jdbi.inTransaction(work::in);
-    } catch (JdbiException problem) {
+    } catch (RuntimeException problem) {
+      throw told(file, problem).<RuntimeException>map(p -> p).orElse(problem);
+    }
+  }
+
+  /** Writes while another file can be read beside as {@code aside}. */
+  <T> T writeBeside(Path other, Work<T> work) {
+    try {
+      return writing.withHandle(
+          h -> {
+            h.execute("attach database ? as aside", other.toString());
+            return h.inTransaction(work::in);
+          });
+    } catch (RuntimeException problem) {
       throw told(file, problem).<RuntimeException>map(p -> p).orElse(problem);
     }
   }

@@ -1,5 +1,6 @@
 package org.comparanda.storage;
 
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -15,8 +16,6 @@ import org.comparanda.daybook.DayBook;
 import org.comparanda.daybook.DayBookEntry;
 import org.comparanda.measurement.PersonId;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.statement.PreparedBatch;
-import org.jdbi.v3.core.statement.SqlStatement;
 import org.jdbi.v3.core.statement.StatementContext;
 import org.jdbi.v3.core.statement.Update;
 
@@ -26,10 +25,10 @@ import org.jdbi.v3.core.statement.Update;
  * @param by who changes things, where the row itself doesn't say
  */
 record DayBookRows(String bench, Clock clock, Optional<PersonId> by) {
-  private static final int ROWS_A_BATCH = 1_000;
   private static final String INSERT =
       "insert into day_book (bench, number, at, subject, content, previous, hash) values"
           + " (:bench, :number, :at, :subject, :content, :previous, :hash)";
+  private static final String INSERT_MANY = INSERT.replaceAll(":[a-z]+", "?");
 
   /** The same book, in which changes stand as that person's. */
   DayBookRows by(PersonId person) {
@@ -45,18 +44,29 @@ record DayBookRows(String bench, Clock clock, Optional<PersonId> by) {
   void wroteAll(Handle h, Kept kept, Set<String> keys, String words) {
     Map<String, String> prints = Fingerprints.all(h, kept);
     prints.keySet().retainAll(keys);
-    Optional<DayBookEntry> last = afterJoining(h, clock.instant());
-    try (PreparedBatch batch = h.prepareBatch(INSERT)) {
+    wroteAll(h, kept, prints, words);
+  }
+
+  /** The same where the fingerprints are known, key to fingerprint. */
+  void wroteAll(Handle h, Kept kept, Map<String, String> prints, String words) {
+    Instant now = clock.instant();
+    Optional<DayBookEntry> last = afterJoining(h, now);
+    try (PreparedStatement insert = h.getConnection().prepareStatement(INSERT_MANY)) {
       for (Map.Entry<String, String> print : prints.entrySet()) {
         DayBookEntry entry =
-            entry(last, clock.instant(), kept.subject(print.getKey()), print.getValue(), words);
-        bind(batch, entry).add();
-        if (batch.size() >= ROWS_A_BATCH) {
-          batch.execute();
-        }
+            entry(last, now, kept.subject(print.getKey()), print.getValue(), words);
+        insert.setString(1, entry.bench());
+        insert.setLong(2, entry.number());
+        insert.setString(3, entry.at().toString());
+        insert.setString(4, entry.subject());
+        insert.setString(5, entry.content());
+        insert.setString(6, entry.previous());
+        insert.setString(7, entry.hash());
+        insert.executeUpdate();
         last = Optional.of(entry);
       }
-      batch.execute();
+    } catch (SQLException problem) {
+      throw new IllegalStateException("The Day Book could not be written.", problem);
     }
   }
 
@@ -130,20 +140,17 @@ record DayBookRows(String bench, Clock clock, Optional<PersonId> by) {
   }
 
   private static void insert(Handle h, DayBookEntry entry) {
-    try (Update update = h.createUpdate(INSERT)) {
-      bind(update, entry).execute();
+    try (Update insert = h.createUpdate(INSERT)) {
+      insert
+          .bind("bench", entry.bench())
+          .bind("number", entry.number())
+          .bind("at", entry.at().toString())
+          .bind("subject", entry.subject())
+          .bind("content", entry.content())
+          .bind("previous", entry.previous())
+          .bind("hash", entry.hash())
+          .execute();
     }
-  }
-
-  private static <S extends SqlStatement<S>> S bind(S statement, DayBookEntry entry) {
-    return statement
-        .bind("bench", entry.bench())
-        .bind("number", entry.number())
-        .bind("at", entry.at().toString())
-        .bind("subject", entry.subject())
-        .bind("content", entry.content())
-        .bind("previous", entry.previous())
-        .bind("hash", entry.hash());
   }
 
   private static LocalDate day(Instant at) {

@@ -6,12 +6,14 @@ import java.security.NoSuchAlgorithmException;
 import java.sql.ResultSet;
 import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 
@@ -43,21 +45,40 @@ final class Fingerprints {
         .getOrDefault(String.valueOf(key), org.comparanda.daybook.Change.GONE);
   }
 
+  /** Those of the rows after the one and up to the other, counted from 1 in the kind's table. */
+  static Map<String, String> ofRows(Handle h, Kept kept, long after, long upTo) {
+    return new Fingerprints()
+        .of(
+            h,
+            kept,
+            " where %s in (select "
+                + kept.key()
+                + " from "
+                + kept.table()
+                + " where rowid > :after and rowid <= :upto)",
+            Map.of("after", after, "upto", upTo));
+  }
+
   private Map<String, String> of(Handle h, Kept kept, String where, Map<String, Object> bound) {
     Map<String, byte[]> chained = new LinkedHashMap<>();
     rows(
         h,
         kept.table() + where.formatted(kept.key()) + " order by " + kept.key(),
         bound,
-        row -> chained.put(row.getString(kept.key()), hash(row, kept.apart(), new byte[0])));
+        (row, columns) ->
+            chained.put(row.getString(kept.key()), hash(row, columns, kept.apart(), new byte[0])));
     for (Kept.Part part : kept.parts()) {
       rows(
           h,
           part.table() + where.formatted(part.pointer()) + " order by " + part.order(),
           bound,
-          row ->
-              chained.computeIfPresent(
-                  row.getString(part.pointer()), (key, before) -> hash(row, Set.of(), before)));
+          (row, columns) -> {
+            String key = row.getString(part.pointer());
+            byte[] before = chained.get(key);
+            if (before != null) {
+              chained.put(key, hash(row, columns, Set.of(), before));
+            }
+          });
     }
     Map<String, String> printed = new LinkedHashMap<>();
     chained.forEach((key, bytes) -> printed.put(key, HexFormat.of().formatHex(bytes)));
@@ -66,7 +87,7 @@ final class Fingerprints {
 
   /** Takes one row. */
   private interface RowTaker {
-    void take(ResultSet row) throws SQLException;
+    void take(ResultSet row, List<String> columns) throws SQLException;
   }
 
   private static void rows(Handle h, String from, Map<String, Object> bound, RowTaker taker) {
@@ -76,30 +97,35 @@ final class Fingerprints {
           .scanResultSet(
               (rows, context) -> {
                 ResultSet row = rows.get();
+                List<String> columns = columns(row.getMetaData());
                 while (row.next()) {
-                  taker.take(row);
+                  taker.take(row, columns);
                 }
                 return from;
               });
     }
   }
 
-  private byte[] hash(ResultSet row, Set<String> apart, byte[] before) {
-    try {
-      digest.update(before);
-      Map<String, String> columns = new TreeMap<>();
-      ResultSetMetaData form = row.getMetaData();
-      for (int i = 1; i <= form.getColumnCount(); i++) {
-        String value = row.getString(i);
-        if (value != null && !apart.contains(form.getColumnName(i))) {
-          columns.put(form.getColumnName(i), value);
-        }
-      }
-      columns.forEach(this::put);
-      return digest.digest();
-    } catch (SQLException problem) {
-      throw new IllegalStateException("A row could not be read.", problem);
+  /** By name. */
+  private static List<String> columns(ResultSetMetaData form) throws SQLException {
+    List<String> columns = new ArrayList<>();
+    for (int i = 1; i <= form.getColumnCount(); i++) {
+      columns.add(form.getColumnName(i));
     }
+    Collections.sort(columns);
+    return columns;
+  }
+
+  private byte[] hash(ResultSet row, List<String> columns, Set<String> apart, byte[] before)
+      throws SQLException {
+    digest.update(before);
+    for (String column : columns) {
+      String value = row.getString(column);
+      if (value != null && !apart.contains(column)) {
+        put(column, value);
+      }
+    }
+    return digest.digest();
   }
 
   /** Lengths first, so that no two rows run into one text. */

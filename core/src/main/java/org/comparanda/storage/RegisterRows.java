@@ -13,12 +13,21 @@ import org.comparanda.register.BodyMeasure;
 import org.comparanda.register.Restriction;
 import org.comparanda.register.Standing;
 import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.SqlStatement;
+import org.jdbi.v3.core.statement.Update;
 
 /** The rows of {@code animal_register}; an animal without one is an ordinary one on the shelf. */
 final class RegisterRows {
   private static final String KEPT = "KEPT";
   private static final String RETIRED = "RETIRED";
   private static final String MERGED = "MERGED";
+
+  /** One row, its values by name. */
+  static final String INSERT =
+      "insert into animal_register (animal_id, source_name, length_on, length_how, length_kind,"
+          + " mass_on, mass_how, mass_kind, permit, permit_words, export, hand_over_by, standing,"
+          + " merged_into) values (:id, :source, :lengthOn, :lengthHow, :lengthKind, :massOn,"
+          + " :massHow, :massKind, :permit, :words, :export, :handOver, :standing, :into)";
 
   private RegisterRows() {}
 
@@ -61,12 +70,14 @@ final class RegisterRows {
     if (card.equals(AnimalCard.of(card.animal()))) {
       return;
     }
-    h.createUpdate(
-            "insert into animal_register (animal_id, source_name, length_on, length_how,"
-                + " length_kind, mass_on, mass_how, mass_kind, permit, permit_words, export,"
-                + " hand_over_by, standing, merged_into) values (:id, :source, :lengthOn,"
-                + " :lengthHow, :lengthKind, :massOn, :massHow, :massKind, :permit, :words,"
-                + " :export, :handOver, :standing, :into)")
+    try (Update insert = h.createUpdate(INSERT)) {
+      bound(card, insert).execute();
+    }
+  }
+
+  /** Fills the fields of a card's row. */
+  static <S extends SqlStatement<S>> S bound(AnimalCard card, S statement) {
+    return statement
         .bind("id", card.id().value())
         .bind("source", card.sourceName())
         .bind("lengthOn", card.length().on().map(LocalDate::toString))
@@ -80,8 +91,7 @@ final class RegisterRows {
         .bind("export", card.restriction().export().name())
         .bind("handOver", card.restriction().handOverBy().map(LocalDate::toString))
         .bind("standing", word(card.standing()))
-        .bind("into", card.standing().mergedInto().map(AnimalId::value))
-        .execute();
+        .bind("into", card.standing().mergedInto().map(AnimalId::value));
   }
 
   private static String word(Standing standing) {

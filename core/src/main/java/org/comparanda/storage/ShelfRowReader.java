@@ -46,6 +46,13 @@ final class ShelfRowReader {
     return new ShelfRowReader(h, " is not null").animals("");
   }
 
+  /** Those in the rows after the one and up to the other, counted from 1. */
+  static List<Animal> rows(Handle h, long after, long upTo) {
+    String which =
+        " in (select id from animal where rowid > " + after + " and rowid <= " + upTo + ")";
+    return new ShelfRowReader(h, which).animals("");
+  }
+
   static Optional<Animal> animal(Handle h, AnimalId id) {
     return new ShelfRowReader(h, " = :id").animals(id.value()).stream().findFirst();
   }

@@ -46,19 +46,20 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
     return ShelfRowReader.animal(h, id).map(a -> RegisterRows.card(a, RegisterRows.one(h, id)));
   }
 
-  @Override
-  public long addAll(Iterator<AnimalCard> cards, String origin, Progress progress) {
-    return database.write(
-        h -> {
-          long stored = addAll(h, cards, origin, progress);
-          if (stored == 0) {
-            h.rollback();
-          }
-          return stored;
-        });
+  /** Adds all of them or none: see {@link org.comparanda.reference.ReferenceAnimals#add}. */
+  long addAll(Iterator<AnimalCard> cards, String origin, Progress progress) {
+    return database.write(h -> orNothing(h, addAll(h, cards, origin, progress)));
   }
 
-  private long addAll(Handle h, Iterator<AnimalCard> cards, String origin, Progress progress) {
+  /** Nothing was added: nothing is stored. */
+  static long orNothing(Handle h, long stored) {
+    if (stored == 0) {
+      h.rollback();
+    }
+    return stored;
+  }
+
+  long addAll(Handle h, Iterator<AnimalCard> cards, String origin, Progress progress) {
     long stored = 0;
     Set<String> added = new HashSet<>();
     try (ShelfRowWriter rows = new ShelfRowWriter(h, origin)) {
@@ -67,22 +68,23 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
           return 0;
         }
         AnimalCard card = cards.next();
-        rows.add(card.animal());
-        if (!card.equals(AnimalCard.of(card.animal()))) {
-          RegisterRows.write(h, card);
-        }
+        rows.add(card);
         added.add(card.id().value());
         stored++;
       }
-      rows.writeRest();
     }
     if (stored == 0 || !progress.goOn(stored)) {
       return 0;
     }
     dayBook.wroteAll(h, Kept.ANIMAL, added, "");
-    long version = versions.next(h, stored, origin);
-    dayBook.wrote(h, Kept.SHELF, version, stored + " animals from \"" + origin + "\"");
-    return stored;
+    return grown(h, stored, origin);
+  }
+
+  /** Counts the shelf's version on, after its animals stand in the Day Book. */
+  long grown(Handle h, long animals, String origin) {
+    long version = versions.next(h, animals, origin);
+    dayBook.wrote(h, Kept.SHELF, version, animals + " animals from \"" + origin + "\"");
+    return animals;
   }
 
   @Override
@@ -98,7 +100,7 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
           }
           Animal bare = card.animal().withBones(List.of());
           try (ShelfRowWriter rows = new ShelfRowWriter(h, origin(note))) {
-            rows.add(bare);
+            rows.add(AnimalCard.of(bare));
           }
           record(h, AnimalCard.of(bare), card, note, "added");
           return Outcome.of(card);

@@ -26,6 +26,7 @@ final class SqliteConnections implements ConnectionFactory {
     config.enforceForeignKeys(true);
     config.setTransactionMode(mode);
     config.setBusyTimeout(5_000);
+    config.setGetGeneratedKeys(false); // nobody asks; it would cost a query for each row written
   }
 
   /** Connections whose transactions may read beside a writer. */

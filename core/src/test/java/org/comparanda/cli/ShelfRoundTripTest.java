@@ -77,7 +77,7 @@ class ShelfRoundTripTest {
     Path from = folder.resolve("from.comparanda");
     List<AnimalCard> made = cards(new SplittableRandom(seed));
     try (Collection room = Collection.create(from, Typed.CLOCK)) {
-      room.register().addAll(made.iterator(), "made", Progress.toTheEnd());
+      room.tableIntake().bringIn("", "made", made, Progress.toTheEnd());
       room.people().save(new Person(new PersonId("keeper"), "The Keeper"));
     }
     for (String right : List.of("keeper", "open_restricted")) {
@@ -102,7 +102,7 @@ class ShelfRoundTripTest {
                         || c.animal().remarks().contains("restricted"))
             .count();
     try (Collection room = Collection.create(from, Typed.CLOCK)) {
-      room.register().addAll(made.iterator(), "made", Progress.toTheEnd());
+      room.tableIntake().bringIn("", "made", made, Progress.toTheEnd());
     }
     Path out = folder.resolve("out.csv");
     Typed done = Typed.command("export", "shelf", out, "--collection", from);
@@ -123,8 +123,7 @@ class ShelfRoundTripTest {
     Path from = folder.resolve("from.comparanda");
     try (Collection room = Collection.create(from, Typed.CLOCK)) {
       Animal animal = animal("A", "Ovis aries", "NA", List.of());
-      room.register()
-          .addAll(List.of(AnimalCard.of(animal)).iterator(), "made", Progress.toTheEnd());
+      room.tableIntake().bringIn("", "made", List.of(AnimalCard.of(animal)), Progress.toTheEnd());
     }
     Typed done = Typed.command("export", "shelf", folder.resolve("o.csv"), "--collection", from);
     assertAll(

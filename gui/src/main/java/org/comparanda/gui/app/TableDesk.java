@@ -3,7 +3,7 @@ package org.comparanda.gui.app;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.Iterator;
+import java.util.List;
 import java.util.Optional;
 import org.comparanda.exchange.table.FileContent;
 import org.comparanda.gui.shelf.ShelfRoom;
@@ -11,12 +11,18 @@ import org.comparanda.reference.ImportedTable;
 import org.comparanda.reference.Progress;
 import org.comparanda.reference.TableMappings;
 import org.comparanda.register.AnimalCard;
+import org.comparanda.register.SetDown;
+import org.comparanda.register.TableIntake;
 
 /** How tables come into the open collection. */
 record TableDesk(Workplace place) implements ShelfRoom.Adding {
+  private TableIntake intake() {
+    return place.collection().tableIntake();
+  }
+
   @Override
-  public long add(Iterator<AnimalCard> cards, String origin, Progress progress) {
-    return place.collection().register().addAll(cards, origin, progress);
+  public long add(Path table, List<AnimalCard> cards, Progress progress) {
+    return intake().bringIn(content(table), String.valueOf(table.getFileName()), cards, progress);
   }
 
   @Override
@@ -29,17 +35,18 @@ record TableDesk(Workplace place) implements ShelfRoom.Adding {
   }
 
   @Override
-  public void imported(Path table, long animals) {
+  public Optional<SetDown> begun(Path table) {
+    return intake().begun(content(table));
+  }
+
+  @Override
+  public void forget(Path table) {
+    intake().forget(content(table));
+  }
+
+  private static String content(Path table) {
     try {
-      place
-          .collection()
-          .importedTables()
-          .add(
-              new ImportedTable(
-                  FileContent.sha256(table),
-                  String.valueOf(table.getFileName()),
-                  place.clock().instant(),
-                  animals));
+      return FileContent.sha256(table);
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }

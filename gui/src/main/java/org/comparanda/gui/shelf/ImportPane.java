@@ -21,6 +21,8 @@ final class ImportPane extends VBox {
   private final Label sentence = new Label();
   private final TableView<TableProblem> problems = new TableView<>();
   private final Button add = new Button();
+  private final Button fromStart = new Button();
+  private final Label begun = new Label();
   private final Button leave = new Button();
   private final Button stop = new Button();
   private final ImportChoices choices;
@@ -45,6 +47,15 @@ final class ImportPane extends VBox {
     add.setId("import-add");
     add.getStyleClass().setAll("button", "record");
     add.setOnAction(event -> model.addSound());
+    begun.setId("import-begun");
+    begun.setWrapText(true);
+    begun.setMinHeight(USE_PREF_SIZE);
+    begun.managedProperty().bind(begun.visibleProperty());
+    fromStart.setId("import-from-start");
+    fromStart.setText(words.get("import.from_start"));
+    fromStart.setOnAction(event -> model.addFromStart());
+    fromStart.visibleProperty().bind(begun.visibleProperty());
+    fromStart.managedProperty().bind(begun.visibleProperty());
     leave.setId("import-leave");
     leave.setOnAction(event -> model.leaveImport());
     stop.setId("import-stop");
@@ -53,10 +64,10 @@ final class ImportPane extends VBox {
     choices = new ImportChoices(model, words);
     mapping = new MappingPane(model, words);
     VBox.setVgrow(mapping, Priority.ALWAYS);
-    HBox buttons = new HBox(add, stop, leave);
+    HBox buttons = new HBox(add, fromStart, stop, leave);
     buttons.getStyleClass().add("buttons");
     VBox.setVgrow(problems, Priority.ALWAYS);
-    getChildren().addAll(sentence, mapping, choices, problems, buttons);
+    getChildren().addAll(sentence, begun, mapping, choices, problems, buttons);
     model.importProperty().addListener((o, was, is) -> show(is));
     show(model.importProperty().get());
   }
@@ -70,7 +81,9 @@ final class ImportPane extends VBox {
     problems.setVisible(state.stage() == Stage.REFUSED && !state.problems().isEmpty());
     problems.setManaged(state.stage() != Stage.MAPPING);
     mapping.show(state.mapping());
-    add.setText(words.get("import.add"));
+    begun.setText(state.begun().orElse(""));
+    begun.setVisible(state.begun().isPresent());
+    add.setText(words.get(state.begun().isPresent() ? "import.go_on" : "import.add"));
     add.setVisible(state.stage() == Stage.SOUND);
     add.setManaged(add.isVisible());
     leave.setText(words.get(state.stage() == Stage.SOUND ? "import.leave" : "import.close"));

@@ -14,9 +14,14 @@ import org.comparanda.exchange.table.TableProblem.Answer.SayUnit;
  * @param sentence what is to be said of it
  * @param problems all that is wrong with the table, when it was refused
  * @param mapping what is asked of its columns, at {@link Stage#MAPPING}
+ * @param begun what an interrupted import has set down, in words, at {@link Stage#SOUND}
  */
 public record ImportState(
-    Stage stage, String sentence, List<TableProblem> problems, Optional<MappingQuestion> mapping) {
+    Stage stage,
+    String sentence,
+    List<TableProblem> problems,
+    Optional<MappingQuestion> mapping,
+    Optional<String> begun) {
   public ImportState {
     problems = List.copyOf(problems);
   }
@@ -34,7 +39,16 @@ public record ImportState(
   }
 
   ImportState(Stage stage, String sentence, List<TableProblem> problems) {
-    this(stage, sentence, problems, Optional.empty());
+    this(stage, sentence, problems, Optional.empty(), Optional.empty());
+  }
+
+  static ImportState asking(String sentence, MappingQuestion question) {
+    return new ImportState(
+        Stage.MAPPING, sentence, List.of(), Optional.of(question), Optional.empty());
+  }
+
+  ImportState begun(Optional<String> words) {
+    return new ImportState(stage, sentence, problems, mapping, words);
   }
 
   static ImportState none() {

@@ -2,12 +2,9 @@ package org.comparanda.gui.shelf;
 
 import java.nio.file.Path;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -16,7 +13,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.comparanda.exchange.mapping.MappingText;
 import org.comparanda.exchange.table.ColumnGuess;
-import org.comparanda.exchange.table.ReadingProgress;
 import org.comparanda.exchange.table.TableOptions;
 import org.comparanda.exchange.table.TableOutcome;
 import org.comparanda.exchange.table.TablePreview;
@@ -29,12 +25,16 @@ import org.comparanda.reference.ImportedTable;
 import org.comparanda.reference.Shelf;
 import org.comparanda.reference.TableMappings;
 import org.comparanda.register.AnimalCard;
+import org.comparanda.register.SetDown;
+import org.comparanda.register.TableIntake;
 
 /**
  * One table on its way onto the shelf. It is read and written on {@code work}; what the person says
  * of it (units, new names) is kept until another table is tried.
  */
 final class Intake {
+  private static final int KEPT_DAYS = TableIntake.KEPT_DAYS;
+
   private final ShelfRoom room;
   private final Executor work;
   private final Executor ui;
@@ -116,11 +116,9 @@ final class Intake {
                 read(against);
               } else {
                 state.set(
-                    new ImportState(
-                        Stage.MAPPING,
+                    ImportState.asking(
                         room.words().get("mapping.ask", preview.layout()),
-                        List.of(),
-                        Optional.of(new MappingQuestion(preview, saved))));
+                        new MappingQuestion(preview, saved)));
               }
             });
   }
@@ -131,23 +129,8 @@ final class Intake {
 
   /** Reads the table as the person says of its columns. */
   void tryMapped(List<ColumnChoice> choices, TableOptions.Unknown unknown, Shelf against) {
-    options = mapped(choices, unknown);
+    options = ColumnChoice.said(options, choices, unknown);
     read(against);
-  }
-
-  private TableOptions mapped(List<ColumnChoice> choices, TableOptions.Unknown unknown) {
-    Map<String, String> as = new LinkedHashMap<>();
-    Set<String> aside = new LinkedHashSet<>();
-    TableOptions said = options;
-    for (ColumnChoice choice : choices) {
-      choice
-          .role()
-          .ifPresentOrElse(role -> as.put(role, choice.header()), () -> aside.add(choice.header()));
-      if (choice.role().isPresent() && choice.unit().isPresent()) {
-        said = said.withUnit(choice.role().get(), choice.unit().get());
-      }
-    }
-    return said.withAs(as).withAside(aside).withUnknown(unknown);
   }
 
   /** Reads the table as a saved mapping says. */
@@ -179,7 +162,7 @@ final class Intake {
 
   /** Keeps what the person says of the columns under a name. */
   void save(String name, List<ColumnChoice> choices, TableOptions.Unknown unknown) {
-    String text = MappingText.write(mapped(choices, unknown));
+    String text = MappingText.write(ColumnChoice.said(options, choices, unknown));
     work.execute(() -> room.adding().mappings().ifPresent(m -> m.save(name, text)));
   }
 
@@ -197,17 +180,19 @@ final class Intake {
     String name = String.valueOf(table.getFileName());
     AtomicBoolean stop = begin(Stage.READING, room.words().get("import.reading", name));
     TableReader reader =
-        TableReader.of(room.protocol(), room.tree(), options).watchedBy(new Watch(name, stop));
+        TableReader.of(room.protocol(), room.tree(), options)
+            .watchedBy(new TableWatch(stop, percent -> readSoFar(name, percent)));
     Path read = table;
     work.execute(
         () -> {
           try {
             var outcome = reader.cardsFor(against, read);
+            Optional<SetDown> begun = room.adding().begun(read);
             ui.execute(
                 () ->
                     state.set(
                         outcome.fold(
-                            this::keep,
+                            content -> keep(content, begun),
                             report ->
                                 new ImportState(
                                     Stage.REFUSED,
@@ -232,12 +217,17 @@ final class Intake {
         .toList();
   }
 
-  private ImportState keep(TableRead<List<AnimalCard>> read) {
+  private ImportState keep(TableRead<List<AnimalCard>> read, Optional<SetDown> begun) {
     sound = Optional.of(read);
-    return new ImportState(
-        Stage.SOUND,
-        room.words().get("import.sound", read.content().size()) + " " + read.facts().sentence(),
-        List.of());
+    String sentence =
+        room.words().get("import.sound", read.content().size()) + " " + read.facts().sentence();
+    return new ImportState(Stage.SOUND, sentence, List.of())
+        .begun(begun.map(down -> said("import.begun", down)));
+  }
+
+  private String said(String key, SetDown down) {
+    return room.words()
+        .get(key, down.animals(), down.of(), down.at().toString().substring(0, 10), KEPT_DAYS);
   }
 
   void addSound() {
@@ -248,17 +238,19 @@ final class Intake {
           work.execute(
               () -> {
                 long stored =
-                    room.adding()
-                        .add(
-                            read.content().iterator(),
-                            read.facts().file(),
-                            soFar -> written(soFar, stop));
-                if (stored > 0) {
-                  room.adding().imported(stands, stored);
-                }
-                ui.execute(() -> ended(stored));
+                    room.adding().add(stands, read.content(), soFar -> written(soFar, stop));
+                Optional<SetDown> begun =
+                    stored == 0 ? room.adding().begun(stands) : Optional.empty();
+                ui.execute(() -> ended(stored, begun));
               });
         });
+  }
+
+  /** Adds them without what an interrupted import has set down. */
+  void addFromStart() {
+    Path stands = table;
+    work.execute(() -> room.adding().forget(stands));
+    addSound();
   }
 
   private boolean written(long soFar, AtomicBoolean stop) {
@@ -266,13 +258,22 @@ final class Intake {
     return !stop.get();
   }
 
-  private void ended(long stored) {
+  private void ended(long stored, Optional<SetDown> begun) {
     if (stored == 0) {
       saidStopped();
+      begun.ifPresent(
+          down ->
+              going(
+                  Stage.STOPPED,
+                  room.words().get("import.stopped") + " " + said("import.stopped_begun", down)));
     } else {
       state.set(new ImportState(Stage.ADDED, room.words().get("import.added", stored), List.of()));
     }
     afterwards.run();
+  }
+
+  private void readSoFar(String name, long percent) {
+    ui.execute(() -> going(Stage.READING, room.words().get("import.progress", name, percent)));
   }
 
   private void saidStopped() {
@@ -293,27 +294,5 @@ final class Intake {
     stop();
     sound = Optional.empty();
     state.set(ImportState.none());
-  }
-
-  /** Tells the screen how far the reading is. */
-  private final class Watch implements ReadingProgress {
-    private final String name;
-    private final AtomicBoolean stop;
-
-    Watch(String name, AtomicBoolean stop) {
-      this.name = name;
-      this.stop = stop;
-    }
-
-    @Override
-    public void read(long bytes, long ofBytes) {
-      long percent = ofBytes == 0 ? 100 : 100 * bytes / ofBytes;
-      ui.execute(() -> going(Stage.READING, room.words().get("import.progress", name, percent)));
-    }
-
-    @Override
-    public boolean cancelled() {
-      return stop.get();
-    }
   }
 }

@@ -1,7 +1,6 @@
 package org.comparanda.gui.shelf;
 
 import java.nio.file.Path;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,6 +12,7 @@ import org.comparanda.reference.Progress;
 import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.reference.TableMappings;
 import org.comparanda.register.AnimalCard;
+import org.comparanda.register.SetDown;
 import org.comparanda.taxon.TaxonTree;
 
 /**
@@ -31,15 +31,20 @@ public record ShelfRoom(
   /** How animals of a table come onto the shelf: all of them or none. */
   public interface Adding {
     /** So many were stored; 0 when progress stopped it. */
-    long add(Iterator<AnimalCard> cards, String origin, Progress progress);
+    long add(Path table, List<AnimalCard> cards, Progress progress);
 
     /** The import of a table with the same content, if there was one. */
     default Optional<ImportedTable> before(Path table) {
       return Optional.empty();
     }
 
-    /** Keeps that a table was imported. */
-    default void imported(Path table, long animals) {}
+    /** What an interrupted import of a table with the same content has set down. */
+    default Optional<SetDown> begun(Path table) {
+      return Optional.empty();
+    }
+
+    /** Takes away what an interrupted import has set down. */
+    default void forget(Path table) {}
 
     /** How tables are read, under names; nothing where none are kept. */
     default Optional<TableMappings> mappings() {

@@ -222,6 +222,11 @@ public final class ShelfViewModel {
     intake.addSound();
   }
 
+  /** The same, without what an interrupted import has set down. */
+  public void addFromStart() {
+    intake.addFromStart();
+  }
+
   /** Stops what is going on; nothing is then stored. */
   public void stopImport() {
     intake.stop();

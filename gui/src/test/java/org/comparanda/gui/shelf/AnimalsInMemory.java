@@ -1,17 +1,21 @@
 package org.comparanda.gui.shelf;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.Progress;
 import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.reference.Shelf;
 import org.comparanda.register.AnimalCard;
+import org.comparanda.register.SetDown;
 
 /** A collection that lasts as long as the test. */
-final class AnimalsInMemory implements ReferenceAnimals {
+final class AnimalsInMemory implements ReferenceAnimals, ShelfRoom.Adding {
   private Shelf shelf = new Shelf(List.of());
+  private Optional<SetDown> begun = Optional.empty();
 
   @Override
   public Shelf shelf() {
@@ -30,9 +34,24 @@ final class AnimalsInMemory implements ReferenceAnimals {
     return all.size() - before;
   }
 
-  long addCards(Iterator<AnimalCard> cards, String origin, Progress progress) {
-    List<Animal> animals = new ArrayList<>();
-    cards.forEachRemaining(card -> animals.add(card.animal()));
-    return add(animals.iterator(), origin, progress);
+  @Override
+  public long add(Path table, List<AnimalCard> cards, Progress progress) {
+    List<Animal> animals = cards.stream().map(AnimalCard::animal).toList();
+    return add(animals.iterator(), table.toString(), progress);
+  }
+
+  /** As if an import of every table had been interrupted. */
+  void setDown(SetDown down) {
+    begun = Optional.of(down);
+  }
+
+  @Override
+  public Optional<SetDown> begun(Path table) {
+    return begun;
+  }
+
+  @Override
+  public void forget(Path table) {
+    begun = Optional.empty();
   }
 }

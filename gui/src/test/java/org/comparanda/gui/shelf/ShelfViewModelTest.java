@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +24,7 @@ import org.comparanda.measurement.LengthUnit;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
+import org.comparanda.register.SetDown;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.taxon.TaxonName;
 import org.junit.jupiter.api.BeforeEach;
@@ -54,7 +56,7 @@ class ShelfViewModelTest {
     return new ShelfViewModel(
         new ShelfRoom(
             animals,
-            animals::addCards,
+            animals,
             List::of,
             TABLES.protocol(),
             TABLES.taxa(),
@@ -179,6 +181,39 @@ class ShelfViewModelTest {
     later.remove().run();
     assertEquals(Stage.STOPPED, waiting.importProperty().get().stage());
     assertEquals(4, animals.shelf().animals().size());
+  }
+
+  @Test
+  void whatAnInterruptedImportHasSetDownIsSaidAndCanBeForgotten() throws IOException {
+    animals.setDown(new SetDown("t.csv", Instant.parse("2026-11-20T08:00:00Z"), 5_000, 12_000));
+    Path table = table("animal,taxon,element,GL\nT-9,Ovis aries,humerus,150\n");
+    shelf.tryImport(table);
+    assertEquals(
+        Optional.of(
+            "5,000 of 12,000 animals of this table were set down on 2026-11-20, when an import was"
+                + " stopped; adding goes on from there."),
+        shelf.importProperty().get().begun());
+    shelf.addFromStart();
+    assertEquals(Stage.ADDED, shelf.importProperty().get().stage());
+    assertEquals(Optional.empty(), animals.begun(table));
+    assertEquals(5, animals.shelf().animals().size());
+  }
+
+  @Test
+  void stoppedWhileWritingItSaysWhatIsSetDown() throws IOException {
+    ArrayDeque<Runnable> later = new ArrayDeque<>();
+    ShelfViewModel waiting = model(animals, later::add);
+    waiting.tryImport(table("animal,taxon,element,GL\nT-9,Ovis aries,humerus,150\n"));
+    later.remove().run();
+    later.remove().run();
+    waiting.addSound();
+    animals.setDown(new SetDown("t.csv", Instant.parse("2026-11-20T08:00:00Z"), 5_000, 12_000));
+    waiting.stopImport();
+    later.remove().run();
+    assertEquals(
+        "Stopped. Nothing was stored; the collection is as it was. 5,000 of 12,000 animals are set"
+            + " down beside it for 30 days: trying the same table again goes on from there.",
+        waiting.importProperty().get().sentence());
   }
 
   @Test
