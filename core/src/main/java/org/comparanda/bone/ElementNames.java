@@ -24,6 +24,12 @@ public final class ElementNames {
     return new ElementNames(ResourceBundle.getBundle(file, language, NO_DETOUR));
   }
 
+  /** What an element is called; its key in words where the language has no name of its own. */
+  public String of(ElementKey key) {
+    String name = key.value();
+    return bundle.containsKey(name) ? bundle.getString(name) : name;
+  }
+
   /** What an element is called. */
   public String of(Element element) {
     String key = element.key().value();

@@ -1,9 +1,11 @@
 package org.comparanda.cli;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.comparanda.storage.Collection;
 import org.comparanda.tray.BoneEvent;
+import org.comparanda.tray.CallWords;
 import org.comparanda.tray.TrayBone;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -34,7 +36,8 @@ final class TrayHistory implements Callable<Integer> {
           BoneEvent.strip(
               opened.trays().callsOn(found.id()),
               opened.trays().elementCallsOn(found.id()),
-              opened.stops().of(found.id()));
+              opened.stops().of(found.id()),
+              CallWords.in(Locale.ENGLISH));
       for (BoneEvent event : strip) {
         terminal.say(
             event.at().toString().substring(0, 16)

@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import org.comparanda.measurement.PersonId;
 
 /**
@@ -13,57 +12,15 @@ import org.comparanda.measurement.PersonId;
  * @param words what was said, in one line
  */
 public record BoneEvent(Instant at, PersonId person, String words) {
-  /** The strip, oldest first. */
+  /** The strip in the words of one language, oldest first. */
   public static List<BoneEvent> strip(
-      List<Call> calls, List<ElementCall> elements, List<Stop> stops) {
+      List<Call> calls, List<ElementCall> elements, List<Stop> stops, CallWords words) {
     CallHistory history = new CallHistory(calls);
     List<BoneEvent> strip = new ArrayList<>();
-    for (Call call : calls) {
-      boolean taken = call.kind() != Call.Kind.WITHDRAWAL && !history.standing().contains(call);
-      boolean holds = history.holding().filter(call::equals).isPresent();
-      String kind = call.kind() == Call.Kind.CALL ? "called" : small(call.kind());
-      strip.add(
-          new BoneEvent(
-              call.at(),
-              call.person(),
-              "call "
-                  + call.id()
-                  + ", "
-                  + kind
-                  + call.answers().map(id -> " on call " + id).orElse("")
-                  + ": "
-                  + call.written()
-                  + (call.basisInWords().isBlank() ? "" : " (" + call.basisInWords() + ")")
-                  + (call.sawSuggestion() ? "; suggestion seen before" : "; suggestion not seen")
-                  + (taken ? "; taken back" : "")
-                  + (holds ? "; holds" : "")));
-    }
-    for (ElementCall call : elements) {
-      strip.add(
-          new BoneEvent(
-              call.at(),
-              call.person(),
-              "element: "
-                  + small(call.side())
-                  + " "
-                  + call.element()
-                  + ", "
-                  + small(call.portion())
-                  + (call.basis().isBlank() ? "" : " (" + call.basis() + ")")));
-    }
-    for (Stop stop : stops) {
-      strip.add(
-          new BoneEvent(
-              stop.at(),
-              stop.person(),
-              (stop.kind() == Stop.Kind.SET_ASIDE ? "set aside as possibly human" : "opened again")
-                  + (stop.reason().isBlank() ? "" : ": " + stop.reason())));
-    }
+    calls.forEach(c -> strip.add(new BoneEvent(c.at(), c.person(), words.of(c, history))));
+    elements.forEach(e -> strip.add(new BoneEvent(e.at(), e.person(), words.of(e))));
+    stops.forEach(s -> strip.add(new BoneEvent(s.at(), s.person(), words.of(s))));
     strip.sort(Comparator.comparing(BoneEvent::at));
     return List.copyOf(strip);
-  }
-
-  private static String small(Enum<?> word) {
-    return word.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

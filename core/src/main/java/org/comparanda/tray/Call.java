@@ -1,14 +1,10 @@
 package org.comparanda.tray;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.PersonId;
-import org.comparanda.reference.AnimalId;
 import org.comparanda.taxon.TaxonName;
 
 /**
@@ -106,31 +102,8 @@ public record Call(
         : grounds.asWritten();
   }
 
-  /** What the call rests on, in one line; empty where nothing was said. */
+  /** What the call rests on, in one line of English; empty where nothing was said. */
   public String basisInWords() {
-    List<String> parts = new ArrayList<>();
-    if (!basis.isBlank()) {
-      parts.add(basis);
-    }
-    if (grounds.how() != Grounds.How.NOT_SAID) {
-      parts.add(grounds.how().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-    }
-    if (!grounds.comparedWith().isEmpty()) {
-      parts.add(
-          "compared with "
-              + grounds.comparedWith().stream()
-                  .map(AnimalId::value)
-                  .collect(Collectors.joining(", ")));
-    }
-    grounds
-        .traits()
-        .forEach(
-            t ->
-                parts.add(
-                    t.trait() + " " + t.seen().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
-    if (!grounds.why().isBlank()) {
-      parts.add("why: " + grounds.why());
-    }
-    return String.join("; ", parts);
+    return CallWords.in(Locale.ENGLISH).basis(this);
   }
 }

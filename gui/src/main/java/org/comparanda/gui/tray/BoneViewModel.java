@@ -17,6 +17,7 @@ import org.comparanda.statistics.Outcome;
 import org.comparanda.tray.BoneEvent;
 import org.comparanda.tray.Call;
 import org.comparanda.tray.CallDesk;
+import org.comparanda.tray.CallWords;
 import org.comparanda.tray.ElementCall;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
@@ -54,7 +55,8 @@ public final class BoneViewModel {
     return BoneEvent.strip(
             room.trays().callsOn(bone.id()),
             room.trays().elementCallsOn(bone.id()),
-            room.stops().of(bone.id()))
+            room.stops().of(bone.id()),
+            CallWords.in(room.locale()))
         .stream()
         .map(model.said()::event)
         .toList();
