@@ -108,8 +108,7 @@ public final class CallWords {
 
   /** The text of a key, its places filled; numbers of calls are written without grouping. */
   private String say(String key, Object... places) {
-    Object[] plain =
-        java.util.Arrays.stream(places).map(String::valueOf).toArray(Object[]::new);
+    Object[] plain = java.util.Arrays.stream(places).map(String::valueOf).toArray(Object[]::new);
     return new MessageFormat(bundle.getString(key), Locale.ROOT).format(plain);
   }
 }

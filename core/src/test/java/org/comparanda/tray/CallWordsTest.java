@@ -52,8 +52,7 @@ class CallWordsTest {
       new Stop(1, BONE, Stop.Kind.SET_ASIDE, ANN, NINE.plusSeconds(120), "too thin");
 
   private static List<String> strip(Locale language) {
-    return BoneEvent.strip(
-            List.of(CALL), List.of(TIBIA), List.of(STOP), CallWords.in(language))
+    return BoneEvent.strip(List.of(CALL), List.of(TIBIA), List.of(STOP), CallWords.in(language))
         .stream()
         .map(BoneEvent::words)
         .toList();

@@ -54,6 +54,7 @@ public final class Screens {
     return List.of(
         new Screen("bench", () -> bench(place, shelf)),
         new Screen("tray", () -> new TrayScreen(place).view(note(place), version())),
+        new Screen("secondlook", () -> new SecondLookScreen(place).view(note(place))),
         new Screen("shelf", () -> Keeping.shelf(place, shelf, shelfWords, note(place))),
         new Screen("sizedesk", () -> sizeDesk(place, shelf)),
         new Screen("oldcards", () -> oldCards(place)),

@@ -2,6 +2,8 @@ package org.comparanda.gui.calling;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.collections.ListChangeListener;
+import javafx.collections.WeakListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -17,6 +19,8 @@ public final class CallFields extends VBox {
   private final BoneWords words;
   private final Field name;
   private final Field why;
+  private final VBox traits = new VBox();
+  private final ListChangeListener<Trait> offered = change -> offer();
 
   /**
    * @param whyKey what the line of why is asked for: {@code call.why} or {@code call.why.settled}
@@ -33,9 +37,15 @@ public final class CallFields extends VBox {
     why = new Field("call-why", words.get(whyKey)).bind(form.whyProperty());
     name.field().setOnAction(event -> record.run());
     why.field().setOnAction(event -> record.run());
-    getChildren().addAll(name, beside, basis);
-    form.traits().forEach(trait -> getChildren().add(trait(trait)));
-    getChildren().add(why);
+    traits.getStyleClass().add("call-card");
+    getChildren().addAll(name, beside, basis, traits, why);
+    form.traits().addListener(new WeakListChangeListener<>(offered));
+    offer();
+  }
+
+  private void offer() {
+    traits.getChildren().setAll(form.traits().stream().map(this::trait).toList());
+    traits.setManaged(!form.traits().isEmpty());
   }
 
   /** The field of the name. */

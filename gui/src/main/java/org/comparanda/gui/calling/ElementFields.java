@@ -2,6 +2,7 @@ package org.comparanda.gui.calling;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.layout.FlowPane;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.ElementKey;
@@ -38,6 +39,11 @@ public final class ElementFields extends FlowPane {
         .ifPresent(element.box()::setValue);
     side.box().setValue(shownSide);
     portion.box().setValue(shownPortion);
+  }
+
+  /** What follows when another element is chosen. */
+  public void setOnElement(Consumer<Optional<ElementKey>> then) {
+    element.box().valueProperty().addListener((o, was, is) -> then.accept(element()));
   }
 
   public Optional<ElementKey> element() {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ToggleButton;
@@ -51,10 +52,9 @@ class AccessTest {
   @TestFactory
   List<DynamicTest> everyScreenInEveryStateIsAccessible(FxRobot robot) throws IOException {
     ReferenceTables tables = ReferenceTables.shipped();
-    Collection collection = DemoCollection.make(tables);
-    Collection thin = DemoCollection.thin(collection);
+    Function<Pose.Shelf, Collection> collections = DemoCollection.all(tables);
     List<Case> cases = new ArrayList<>();
-    screens(new Look(), tables, collection)
+    screens(new Look(), tables, collections.apply(Pose.Shelf.DEMO))
         .forEach(s -> cases.add(new Case(s.key(), s.key(), Pose.Shelf.DEMO, scene -> {})));
     boolean full = System.getProperty("proof.size", "").equals("full");
     Set<String> seen = new LinkedHashSet<>();
@@ -69,8 +69,7 @@ class AccessTest {
         .map(
             c ->
                 DynamicTest.dynamicTest(
-                    c.name(),
-                    () -> look(robot, c, tables, c.shelf() == Pose.Shelf.THIN ? thin : collection)))
+                    c.name(), () -> look(robot, c, tables, collections.apply(c.shelf()))))
         .toList();
   }
 

@@ -1,12 +1,16 @@
 package org.comparanda.gui.pictures;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.comparanda.gui.app.DemoRoom;
 import org.comparanda.reference.Animal;
@@ -23,6 +27,30 @@ final class DemoCollection {
 
   static Collection make(ReferenceTables tables) throws IOException {
     return DemoRoom.open(Files.createTempDirectory("pictures"), tables, CLOCK);
+  }
+
+  /** Makes each once, when it is first asked for. */
+  static Function<Pose.Shelf, Collection> all(ReferenceTables tables) {
+    Map<Pose.Shelf, Collection> made = new EnumMap<>(Pose.Shelf.class);
+    return new Function<>() {
+      @Override
+      public Collection apply(Pose.Shelf shelf) {
+        try {
+          if (!made.containsKey(shelf)) {
+            made.put(
+                shelf,
+                switch (shelf) {
+                  case DEMO -> make(tables);
+                  case THIN -> thin(apply(Pose.Shelf.DEMO));
+                  case LOOKED -> LookedRoom.make(tables);
+                });
+          }
+          return made.get(shelf);
+        } catch (IOException unwritable) {
+          throw new UncheckedIOException(unwritable);
+        }
+      }
+    };
   }
 
   /** The same trays beside a shelf that holds only one animal in twelve. */

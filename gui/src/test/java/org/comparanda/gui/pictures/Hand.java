@@ -50,6 +50,12 @@ final class Hand {
     there.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", key, false, false, false, false));
   }
 
+  /** Lets the screen settle after a change. */
+  void lay() {
+    scene.getRoot().applyCss();
+    scene.getRoot().layout();
+  }
+
   /** Presses a button. */
   void press(String button) {
     find(button, ButtonBase.class).fire();

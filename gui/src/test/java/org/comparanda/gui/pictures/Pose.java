@@ -17,7 +17,9 @@ record Pose(String screen, String state, Shelf shelf, Consumer<Scene> take) {
   /** Which shelf stands behind it. */
   enum Shelf {
     DEMO,
-    THIN
+    THIN,
+    /** The demo shelf, whose trays were called and looked at again. */
+    LOOKED
   }
 
   Pose(String screen, String state, Consumer<Scene> take) {

@@ -55,6 +55,11 @@ final class Poses {
         new Pose("sizedesk", "undecided", Poses::undecided),
         new Pose("sizedesk", "methods", Poses::methods),
         new Pose("shelf", "import-mapping", Poses::importMapping),
+        new Pose("secondlook", "empty", scene -> {}),
+        new Pose("secondlook", "queue", Pose.Shelf.LOOKED, Looks::queue),
+        new Pose("secondlook", "blind-look", Pose.Shelf.LOOKED, Looks::blind),
+        new Pose("secondlook", "both-shown", Pose.Shelf.LOOKED, Looks::both),
+        new Pose("secondlook", "agreement", Pose.Shelf.LOOKED, Looks::agreement),
         new Pose("oldcards", "marked", Poses::oldCards),
         new Pose("pile", "in-order", Poses::pile));
   }

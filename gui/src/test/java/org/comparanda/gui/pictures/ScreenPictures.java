@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 import org.comparanda.gui.app.AppFrame;
@@ -45,8 +46,7 @@ class ScreenPictures {
   @TestFactory
   List<DynamicTest> everyPoseInBothThemesAndSizes(FxRobot robot) throws IOException {
     ReferenceTables tables = ReferenceTables.shipped();
-    Collection collection = DemoCollection.make(tables);
-    Collection thin = DemoCollection.thin(collection);
+    Function<Pose.Shelf, Collection> collections = DemoCollection.all(tables);
     Files.createDirectories(FOLDER);
     String only = System.getProperty("pictures.only", "");
     return Poses.all().stream()
@@ -56,12 +56,7 @@ class ScreenPictures {
             pose ->
                 DynamicTest.dynamicTest(
                     pose.screen() + " " + pose.state(),
-                    () ->
-                        takeAll(
-                            robot,
-                            pose,
-                            tables,
-                            pose.shelf() == Pose.Shelf.THIN ? thin : collection)))
+                    () -> takeAll(robot, pose, tables, collections.apply(pose.shelf()))))
         .toList();
   }
 

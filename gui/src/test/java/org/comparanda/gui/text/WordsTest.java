@@ -30,6 +30,7 @@ class WordsTest {
         "welcome",
         "shelf",
         "tray",
+        "secondlook",
         "sizedesk",
         "oldcards",
         "pile"
