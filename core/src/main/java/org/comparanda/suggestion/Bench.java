@@ -107,6 +107,7 @@ final class Bench {
     Fit fit = judgement.fit();
     int animals = fit.moments().rows();
     MissingWords missing = new MissingWords(fit, values, rules.thresholds());
+    List<SizeFreeFit> withoutSize = withoutSize(judgement);
     CalibratedList calibrated = CalibratedList.of(fit.sample(), question, fits, rules.thresholds());
     return new Suggestion(
         bone.id(),
@@ -121,9 +122,9 @@ final class Bench {
                     verdict,
                     judgement.gate(),
                     judgement.trial().toldApart(verdict.taxa(), fit.unit())),
-        details(question, judgement),
+        details(question, judgement, withoutSize),
         fits,
-        withoutSize(judgement),
+        withoutSize,
         ladder.groups(fits),
         verdict.taxa(),
         calibrated.taxa(),
@@ -148,7 +149,8 @@ final class Bench {
         : List.of();
   }
 
-  private List<String> details(Judgement.Question question, Judgement judgement) {
+  private List<String> details(
+      Judgement.Question question, Judgement judgement, List<SizeFreeFit> withoutSize) {
     Explanation explanation =
         new Explanation(
             judgement.fit().sample(),
@@ -165,7 +167,7 @@ final class Bench {
         .ifPresent(details::add);
     details.addAll(sensitivity(question, judgement));
     details.addAll(
-        new SizeFree(rules.thresholds()).sentences(judgement.fits(), withoutSize(judgement)));
+        new SizeFree(rules.thresholds()).sentences(judgement.fits(), withoutSize));
     details.addAll(about());
     return details;
   }

@@ -1,8 +1,11 @@
 package org.comparanda.suggestion;
 
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.statistics.discriminant.Contribution;
 import org.comparanda.statistics.discriminant.GroupDistances;
@@ -10,7 +13,7 @@ import org.comparanda.taxon.TaxonName;
 
 /** The taxa that the readings so far rule out, each with one sentence that says why. */
 final class DrawerList {
-  private final Fit fit;
+  private final Map<TaxonName, List<AnimalRow>> animals;
   private final Sample sample;
   private final GroupDistances distances;
   private final BoneRow bone;
@@ -18,7 +21,7 @@ final class DrawerList {
   private final Phrases phrases;
 
   DrawerList(Fit fit, GroupDistances distances, BoneRow bone, ComparisonRules rules) {
-    this.fit = fit;
+    this.animals = fit.animals().stream().collect(Collectors.groupingBy(AnimalRow::taxon));
     this.sample = fit.sample();
     this.distances = distances;
     this.bone = bone;
@@ -48,25 +51,24 @@ final class DrawerList {
 
   private String why(TaxonName taxon) {
     MeasurementCode code = strongest(taxon);
-    List<Double> shelf =
-        fit.animals().stream()
-            .filter(a -> a.taxon().equals(taxon))
+    DoubleSummaryStatistics shelf =
+        animals.getOrDefault(taxon, List.of()).stream()
             .flatMap(a -> Optional.ofNullable(a.mean().values().get(code)).stream())
-            .map(this::plain)
-            .sorted()
-            .toList();
+            .mapToDouble(v -> v)
+            .summaryStatistics();
+    int count = (int) shelf.getCount();
     double reading = plain(bone.values().getOrDefault(code, 0.0));
-    double smallest = shelf.get(0);
-    double largest = shelf.get(shelf.size() - 1);
+    double smallest = plain(shelf.getMin());
+    double largest = plain(shelf.getMax());
     if (reading < smallest) {
       return phrases.say(
-          "drawer.under", code.value(), away(smallest - reading), edge("smallest", shelf.size()));
+          "drawer.under", code.value(), away(smallest - reading), edge("smallest", count));
     }
     if (reading > largest) {
       return phrases.say(
-          "drawer.over", code.value(), away(reading - largest), edge("largest", shelf.size()));
+          "drawer.over", code.value(), away(reading - largest), edge("largest", count));
     }
-    return phrases.say("drawer.inside", code.value(), phrases.say("animals", shelf.size()));
+    return phrases.say("drawer.inside", code.value(), phrases.say("animals", count));
   }
 
   private MeasurementCode strongest(TaxonName taxon) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.comparanda.measurement.MeasurementCode;
@@ -252,6 +253,19 @@ final class Sample {
       last = rows.unit(row);
     }
     return others;
+  }
+
+  /** Hands on each animal of the sample but one with its numbers, in catalogue order. */
+  void eachWithout(int unit, BiConsumer<AnimalRow, double[]> each) {
+    if (rules.counting() == Counting.BONES) {
+      animalsWithout(unit).forEach(a -> each.accept(a, numbers(a.mean())));
+      return;
+    }
+    for (int row = 0; row < rows.rows(); row++) {
+      if (rows.unit(row) != unit) {
+        each.accept(animal(rows.unit(row)), rows.row(row));
+      }
+    }
   }
 
   /** A bone of this side is judged so, unless it is the mean of an animal. */

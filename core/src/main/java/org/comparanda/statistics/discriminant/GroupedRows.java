@@ -20,6 +20,7 @@ public final class GroupedRows {
   private final int columns;
   private final int groups;
   private final List<Row> rows;
+  private final int[] counts;
   private final SidePairs sides;
 
   private static final class Row {
@@ -38,6 +39,8 @@ public final class GroupedRows {
     this.columns = columns;
     this.groups = groups;
     this.rows = List.copyOf(rows);
+    this.counts = new int[groups];
+    rows.forEach(r -> counts[r.group]++);
     this.sides = sides;
   }
 
@@ -102,7 +105,7 @@ public final class GroupedRows {
 
   /** Rows in the group. */
   public int count(int group) {
-    return (int) rows.stream().filter(r -> r.group == group).count();
+    return counts[group];
   }
 
   /** The left–right differences that go with the rows; none unless given. */
