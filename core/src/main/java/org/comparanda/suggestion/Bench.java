@@ -166,8 +166,7 @@ final class Bench {
         .notRuledOut()
         .ifPresent(details::add);
     details.addAll(sensitivity(question, judgement));
-    details.addAll(
-        new SizeFree(rules.thresholds()).sentences(judgement.fits(), withoutSize));
+    details.addAll(new SizeFree(rules.thresholds()).sentences(judgement.fits(), withoutSize));
     details.addAll(about());
     return details;
   }

@@ -60,7 +60,8 @@ final class NearestList {
       fit.animals().forEach(list::offer);
     } else {
       list.reach(fit.sample().set())
-          .ifPresent(reach -> fit.sample().eachWithout(fit.unit(), (a, x) -> list.offer(a, reach.to(x))));
+          .ifPresent(
+              reach -> fit.sample().eachWithout(fit.unit(), (a, x) -> list.offer(a, reach.to(x))));
     }
     return List.copyOf(list.nearest);
   }
