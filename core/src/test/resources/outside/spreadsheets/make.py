@@ -41,3 +41,15 @@ wb, name = book("wrong.xlsx", [
 ])
 wb["Bones"]["D3"].data_type = "e"
 wb.save(name)
+
+wb, name = book("titled.xlsx", [
+    ("Bones", [
+        ["Sheep and goats of the invented house"],
+        ["measured 2024 by nobody", None, "all in cm"],
+        [],
+        ["Specimen", "Species", "element", "GL [cm]"],
+        ["A", "Ovis aries", "humerus", 14.0],
+        ["B", "Capra hircus", "humerus", 13.0],
+    ], "visible"),
+])
+wb.save(name)

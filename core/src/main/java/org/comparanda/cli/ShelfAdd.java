@@ -37,7 +37,6 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true)
 final class ShelfAdd implements Callable<Integer> {
   private static final long TELL_EVERY = 10_000;
-  private static final Optional<Long> HEADER_ROW = Optional.of(1L);
 
   private final Terminal terminal;
 
@@ -151,6 +150,7 @@ final class ShelfAdd implements Callable<Integer> {
 
   private List<AnimalCard> cards(Shelf numbers, TaxonTree tree, TableOptions options) {
     ReferenceTables words = ReferenceTables.shipped();
+    long headerRow = options.headerRow().orElse(1L);
     return TableReader.of(words.protocol(), tree, options.withTaxa(TableOptions.Taxa.OPTIONAL))
         .watchedBy(new ProgressLine(terminal, table))
         .cardsFor(numbers, table)
@@ -162,7 +162,8 @@ final class ShelfAdd implements Callable<Integer> {
             },
             report -> {
               List<String> lines = new ArrayList<>(report.lines());
-              if (report.problems().stream().anyMatch(p -> p.row().equals(HEADER_ROW))) {
+              if (report.problems().stream()
+                  .anyMatch(p -> p.row().equals(Optional.of(headerRow)))) {
                 lines.add(
                     "What each column seems to be, and how to say so: shelf look "
                         + table.getFileName());

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.comparanda.exchange.table.ColumnGuess;
 import org.comparanda.exchange.table.TablePreview;
 import org.comparanda.exchange.table.TableReader;
+import org.comparanda.tables.ColumnWordTable;
 import org.comparanda.tables.ReferenceTables;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,13 +43,19 @@ final class ShelfLook implements Callable<Integer> {
     ReferenceTables words = ReferenceTables.shipped();
     TablePreview seen =
         TableReader.of(words.protocol(), words.taxa(), tables.options())
-            .preview(table)
+            .preview(table, ColumnWordTable.shipped())
             .fold(
                 read -> read.content(),
                 report -> {
                   throw new CannotDo(report.lines());
                 });
-    terminal.say(seen.layout());
+    terminal.say(
+        seen.layout()
+            + (seen.belowTitle()
+                ? "; the header seems to stand in row "
+                    + seen.headerRow()
+                    + ", below a title (another row: --header-row N)"
+                : ""));
     for (int i = 0; i < seen.columns().size(); i++) {
       ColumnGuess guess = seen.columns().get(i);
       int column = i;
@@ -100,7 +107,8 @@ final class ShelfLook implements Callable<Integer> {
         IntStream.range(0, seen.columns().size())
             .anyMatch(i -> seen.columns().get(i).role().isEmpty() && seen.holdsNumbers(i));
     String line =
-        word(" --as ", as)
+        (seen.belowTitle() ? " --header-row " + seen.headerRow() : "")
+            + word(" --as ", as)
             + word(" --leave ", leave)
             + word(" --unit ", units)
             + (brings ? " --register" : "");

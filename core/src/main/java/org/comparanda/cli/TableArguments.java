@@ -69,6 +69,12 @@ final class TableArguments {
   private @Nullable String sheet;
 
   @Option(
+      names = "--header-row",
+      paramLabel = "N",
+      description = "The row of the header, where lines of title stand above it.")
+  private @Nullable Long headerRow;
+
+  @Option(
       names = "--shape",
       paramLabel = "SHAPE",
       description =
@@ -132,6 +138,13 @@ final class TableArguments {
     }
     if (sheet != null) {
       options = options.withSheet(sheet);
+    }
+    if (headerRow != null) {
+      if (headerRow < 1) {
+        throw new CannotDo(
+            "\"" + headerRow + "\" after --header-row is no row; rows are counted from 1.");
+      }
+      options = options.withHeaderRow(headerRow);
     }
     if (shape != TableOptions.Shape.BY_HEADER) {
       options = options.withShape(shape);

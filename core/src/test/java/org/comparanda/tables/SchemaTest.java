@@ -17,6 +17,7 @@ class SchemaTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
+        "column-words",
         "traits",
         "skeleton-groups",
         "elements",

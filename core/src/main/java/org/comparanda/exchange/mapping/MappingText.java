@@ -22,7 +22,7 @@ import org.comparanda.statistics.Outcome;
 
 /**
  * A saved mapping as JSON text: {@code {"mapping":1,"columns":{"taxon":"species"},"leave":[…],
- * "only":[…],"element","shape","unit","units":{"GL":"in"},"decimal","sheet","register","asIs"}}.
+ * "only":[…],"element","shape","unit","units":{"GL":"in"},"decimal","sheet","headerRow","register","asIs"}}.
  * What is not said is as if nothing were said on the command line.
  */
 public final class MappingText {
@@ -39,6 +39,7 @@ public final class MappingText {
           "units",
           "decimal",
           "sheet",
+          "headerRow",
           "register",
           "asIs");
 
@@ -63,6 +64,7 @@ public final class MappingText {
         .forEach(e -> units.put(e.getKey(), e.getValue().symbol()));
     options.decimal().ifPresent(d -> root.put("decimal", d.word()));
     options.sheet().ifPresent(s -> root.put("sheet", s));
+    options.headerRow().ifPresent(row -> root.put("headerRow", row));
     root.put("register", options.unknown() == TableOptions.Unknown.REGISTER);
     root.put("asIs", options.unitDoubt() == TableOptions.UnitDoubt.TAKE_AS_IS);
     return root.toPrettyString() + "\n";
@@ -118,6 +120,9 @@ public final class MappingText {
     if (root.has("sheet")) {
       options = options.withSheet(text(root.get("sheet")));
     }
+    if (root.has("headerRow")) {
+      options = options.withHeaderRow(row(root.get("headerRow")));
+    }
     return options
         .withUnknown(
             root.path("register").asBoolean()
@@ -146,6 +151,13 @@ public final class MappingText {
     List<String> texts = new ArrayList<>();
     list.forEach(each -> texts.add(text(each)));
     return texts;
+  }
+
+  private static long row(JsonNode node) {
+    if (!node.isIntegralNumber() || node.longValue() < 1) {
+      throw new IllegalArgumentException("not the number of a row: " + node);
+    }
+    return node.longValue();
   }
 
   private static LengthUnit unit(String symbol) {

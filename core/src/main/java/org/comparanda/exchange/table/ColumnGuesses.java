@@ -13,18 +13,20 @@ import java.util.regex.Pattern;
 import org.comparanda.measurement.LengthUnit;
 
 /**
- * Guesses what the columns of a table are, by their headers: the same name; another word for it
- * (English and German, common practice); or a name one letter away. Each role is guessed once.
+ * Guesses what the columns of a table are, by their headers: the same name; another word for it; or
+ * a name one letter away. Each role is guessed once.
  */
 final class ColumnGuesses {
   private static final Pattern UNIT_BEHIND =
       Pattern.compile("(.*?)[\\s_]*(?:\\[([^\\]]*)\\]|\\(([^)]*)\\)|[_ ](mm|cm|m|in))");
-  private static final Map<String, String> OTHER_WORDS = words();
 
   private final Map<String, String> roles = new HashMap<>();
+  private final Map<String, String> others = new HashMap<>();
   private final Set<String> taken = new HashSet<>();
 
-  ColumnGuesses(KnownWords known, TableOptions.Shape shape) {
+  /** With other words for roles, by role. */
+  ColumnGuesses(KnownWords known, Map<String, List<String>> otherWords, TableOptions.Shape shape) {
+    otherWords.forEach((role, words) -> words.forEach(word -> others.put(plain(word), role)));
     for (ReservedColumn column : ReservedColumn.values()) {
       if (shape == TableOptions.Shape.LONG || !column.ofLongTables()) {
         roles.put(plain(column.header()), column.header());
@@ -54,7 +56,7 @@ final class ColumnGuesses {
       return new ColumnGuess(header, same, unit, ColumnGuess.Why.SAME_NAME);
     }
     Optional<String> word =
-        Optional.ofNullable(OTHER_WORDS.get(plain(name))).filter(roles::containsValue);
+        Optional.ofNullable(others.get(plain(name))).filter(roles::containsValue);
     if (word.filter(taken::add).isPresent()) {
       return new ColumnGuess(header, word, unit, ColumnGuess.Why.ANOTHER_WORD);
     }
@@ -82,70 +84,5 @@ final class ColumnGuesses {
 
   private static String plain(String name) {
     return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s.-]+", "_").replaceAll("_$", "");
-  }
-
-  private static Map<String, String> words() {
-    Map<String, String> words = new HashMap<>();
-    put(
-        words,
-        "animal",
-        "id",
-        "specimen",
-        "catalogue_no",
-        "catalogue_number",
-        "catalog_number",
-        "catalognumber",
-        "accession",
-        "accession_no",
-        "individual",
-        "individuum",
-        "inventarnummer",
-        "inv_nr",
-        "kat_nr",
-        "katalognummer",
-        "nr",
-        "number",
-        "specimen_id",
-        "animal_id");
-    put(words, "taxon", "species", "scientificname", "scientific_name", "art", "name", "taxa");
-    put(words, "element", "skeletal_element", "skelettelement", "knochen", "bone_name");
-    put(words, "side", "seite", "body_side", "l_r", "laterality");
-    put(words, "portion", "part", "teil", "abschnitt");
-    put(words, "sex", "geschlecht", "gender");
-    put(words, "age_class", "age", "alter", "altersklasse", "ageclass");
-    put(words, "origin", "wild_or_captive", "herkunft");
-    put(words, "drawer", "schublade", "box", "cabinet", "storage", "kasten");
-    put(
-        words,
-        "remarks",
-        "notes",
-        "note",
-        "comment",
-        "comments",
-        "bemerkung",
-        "bemerkungen",
-        "anmerkung");
-    put(
-        words,
-        "body_mass",
-        "mass",
-        "weight",
-        "body_weight",
-        "bodymass",
-        "gewicht",
-        "körpergewicht",
-        "body_mass_g",
-        "weight_g");
-    put(words, "body_length", "total_length", "körperlänge", "bodylength", "head_body_length");
-    put(words, "measurement", "measure", "mass_name", "variable", "trait", "maß", "messstrecke");
-    put(words, "value", "wert", "measurementvalue", "reading", "length");
-    put(words, "unit", "einheit", "units", "measurementunit");
-    return words;
-  }
-
-  private static void put(Map<String, String> words, String role, String... others) {
-    for (String other : others) {
-      words.put(other, role);
-    }
   }
 }

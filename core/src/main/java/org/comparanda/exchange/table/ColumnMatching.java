@@ -16,8 +16,6 @@ import org.comparanda.measurement.MeasurementCode;
 final class ColumnMatching {
   private static final Pattern WITH_UNIT =
       Pattern.compile("(.*?)\\s*(?:\\[([^\\]]*)\\]|\\((mm|cm|m|in|g|kg|mg)\\))");
-  private static final long HEADER_ROW = 1;
-
   private final TableOptions options;
   private final KnownWords known;
   private final ProblemList problems;
@@ -118,7 +116,7 @@ final class ColumnMatching {
             .toList();
     if (header.name().isEmpty()) {
       problems.row(
-          HEADER_ROW,
+          options.rowOfHeader(),
           "column " + (header.index() + 1) + " has no name",
           "Give it one, or take the column out.");
     } else if (options.aside().contains(header.whole())
@@ -214,7 +212,7 @@ final class ColumnMatching {
                               .isPresent());
       if (!there && headerRow.stream().noneMatch(h -> cut(0, h).name().equals(name))) {
         problems.column(
-            HEADER_ROW,
+            options.rowOfHeader(),
             name,
             "the table has no such column",
             NearestName.to(name, headerRow).map(n -> "The nearest is " + n + ". ").orElse("")
@@ -230,7 +228,7 @@ final class ColumnMatching {
     names.addAll(
         subject.element().or(options::element).map(known::codeNames).orElseGet(known::codeNames));
     problems.unknownName(
-        HEADER_ROW,
+        options.rowOfHeader(),
         header.whole(),
         Optional.empty(),
         "no column or measurement of this name is known",
@@ -248,7 +246,7 @@ final class ColumnMatching {
     String before = takenBy.putIfAbsent(role, header.whole());
     if (before != null) {
       problems.column(
-          HEADER_ROW,
+          options.rowOfHeader(),
           header.whole(),
           "two columns stand for " + role + ", the other is " + before,
           "Take one out, or say by --as " + role + "=HEADER which one counts.");
@@ -292,7 +290,7 @@ final class ColumnMatching {
 
   private ColumnUnit unknownUnit(Header header, String symbol, String units) {
     problems.cell(
-        HEADER_ROW,
+        options.rowOfHeader(),
         header.whole(),
         symbol,
         "not a unit",

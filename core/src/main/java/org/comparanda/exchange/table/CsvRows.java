@@ -10,6 +10,8 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** The rows of one CSV file, streamed; blank lines are passed over but counted. */
 final class CsvRows implements RowSource {
@@ -18,11 +20,13 @@ final class CsvRows implements RowSource {
 
   private final Path path;
   private final Separator separator;
+  private final long headerRow;
   private final ReadingProgress progress;
 
-  CsvRows(Path path, Separator separator, ReadingProgress progress) {
+  CsvRows(Path path, Separator separator, long headerRow, ReadingProgress progress) {
     this.path = path;
     this.separator = separator;
+    this.headerRow = headerRow;
     this.progress = progress;
   }
 
@@ -33,14 +37,41 @@ final class CsvRows implements RowSource {
 
   @Override
   public RowSource watchedBy(ReadingProgress other) {
-    return new CsvRows(path, separator, other);
+    return new CsvRows(path, separator, headerRow, other);
+  }
+
+  @Override
+  public RowSource from(long row) {
+    return new CsvRows(path, separator, row, progress);
+  }
+
+  @Override
+  public SortedMap<Long, List<String>> top(int most) throws IOException {
+    SortedMap<Long, List<String>> top = new TreeMap<>();
+    long number = 0;
+    try (CsvReader<CsvRecord> rows = open(Files.newInputStream(path))) {
+      for (CsvRecord row : rows) {
+        number++;
+        if (top.size() == most) {
+          break;
+        }
+        if (!blank(row)) {
+          top.put(number, row.getFields().stream().map(String::strip).toList());
+        }
+      }
+    } catch (CsvParseException | java.io.UncheckedIOException broken) {
+      return top;
+    }
+    return top;
   }
 
   @Override
   public List<String> header() throws IOException {
+    long number = 0;
     try (CsvReader<CsvRecord> rows = open(Files.newInputStream(path))) {
       for (CsvRecord row : rows) {
-        if (!blank(row)) {
+        number++;
+        if (number >= headerRow && !blank(row)) {
           return row.getFields().stream().map(String::strip).toList();
         }
       }
@@ -58,7 +89,7 @@ final class CsvRows implements RowSource {
       for (CsvRecord cells : rows) {
         row++;
         goOnOrStop();
-        if (blank(cells)) {
+        if (row < headerRow || blank(cells)) {
           continue;
         }
         if (columns < 0) {

@@ -64,11 +64,12 @@ final class ProblemList {
             Optional.empty()));
   }
 
-  void doubtfulUnit(TableColumn column, LengthUnit looksLike, String message, String remedy) {
+  void doubtfulUnit(
+      long headerRow, TableColumn column, LengthUnit looksLike, String message, String remedy) {
     add(
         new TableProblem(
             file,
-            Optional.of(1L),
+            Optional.of(headerRow),
             Optional.of(column.header()),
             Optional.empty(),
             Optional.empty(),

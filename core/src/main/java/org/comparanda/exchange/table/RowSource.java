@@ -3,6 +3,7 @@ package org.comparanda.exchange.table;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.concurrent.CancellationException;
 
 /**
@@ -20,6 +21,12 @@ interface RowSource {
 
   /** The same rows, watched. */
   RowSource watchedBy(ReadingProgress progress);
+
+  /** The same rows, the header in this row and nothing read above it. */
+  RowSource from(long headerRow);
+
+  /** The first rows that aren't blank, whole, by their number: what a person would look at. */
+  SortedMap<Long, List<String>> top(int most) throws IOException;
 
   /** The header row, or none when nothing can be read. */
   List<String> header() throws IOException;

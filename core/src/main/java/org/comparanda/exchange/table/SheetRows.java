@@ -9,6 +9,8 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
@@ -22,12 +24,15 @@ final class SheetRows implements RowSource {
   private final Path path;
   private final String sheet;
   private final WorkbookCheck.Seen seen;
+  private final long headerRow;
   private final ReadingProgress progress;
 
-  SheetRows(Path path, String sheet, WorkbookCheck.Seen seen, ReadingProgress progress) {
+  SheetRows(
+      Path path, String sheet, WorkbookCheck.Seen seen, long headerRow, ReadingProgress progress) {
     this.path = path;
     this.sheet = sheet;
     this.seen = seen;
+    this.headerRow = headerRow;
     this.progress = progress;
   }
 
@@ -47,7 +52,24 @@ final class SheetRows implements RowSource {
 
   @Override
   public RowSource watchedBy(ReadingProgress other) {
-    return new SheetRows(path, sheet, seen, other);
+    return new SheetRows(path, sheet, seen, headerRow, other);
+  }
+
+  @Override
+  public RowSource from(long row) {
+    return new SheetRows(path, sheet, seen, row, progress);
+  }
+
+  @Override
+  public SortedMap<Long, List<String>> top(int most) throws IOException {
+    SortedMap<Long, List<String>> top = new TreeMap<>();
+    each(
+        new ProblemList(sheet),
+        (row, cells) -> {
+          top.put(row, cells.stream().map(Cell::text).toList());
+          return top.size() < most;
+        });
+    return top;
   }
 
   @Override
@@ -56,8 +78,10 @@ final class SheetRows implements RowSource {
     each(
         new ProblemList(sheet),
         (row, cells) -> {
-          cells.forEach(cell -> header.add(cell.text()));
-          return false;
+          if (row >= headerRow) {
+            cells.forEach(cell -> header.add(cell.text()));
+          }
+          return row < headerRow;
         });
     while (!header.isEmpty() && header.get(header.size() - 1).isEmpty()) {
       header.remove(header.size() - 1);
@@ -81,7 +105,7 @@ final class SheetRows implements RowSource {
             asLongAsHeader(number, cells, header.size(), problems)
                 .ifPresent(row -> visitor.row(number, row));
           }
-          below[0] = true;
+          below[0] = below[0] || number >= headerRow;
           return true;
         });
   }

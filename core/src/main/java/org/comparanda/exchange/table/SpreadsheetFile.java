@@ -38,7 +38,8 @@ final class SpreadsheetFile {
   }
 
   /** The rows of the named sheet, or of the only one that holds something. */
-  Optional<RowSource> rows(Optional<String> wanted, ReadingProgress progress, ProblemList problems)
+  Optional<RowSource> rows(
+      Optional<String> wanted, long headerRow, ReadingProgress progress, ProblemList problems)
       throws IOException {
     if (Arrays.equals(start(path), COMPOUND)) {
       problems.file(
@@ -53,7 +54,7 @@ final class SpreadsheetFile {
     try (ReadableWorkbook book = SheetRows.open(path)) {
       List<Sheet> sheets = book.getSheets().toList();
       return chosen(sheets, wanted, problems)
-          .map(sheet -> new SheetRows(path, sheet.getName(), seen, progress));
+          .map(sheet -> new SheetRows(path, sheet.getName(), seen, headerRow, progress));
     } catch (RuntimeException | IOException broken) {
       problems.file(
           "the spreadsheet is damaged (" + broken.getMessage() + ")",

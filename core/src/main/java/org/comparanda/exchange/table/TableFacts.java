@@ -36,6 +36,12 @@ public record TableFacts(
     notes = List.copyOf(notes);
   }
 
+  /** Of a table of which only the beginning was looked at. */
+  static TableFacts notRead(String file, String layout) {
+    return new TableFacts(
+        file, layout, DecimalMark.POINT, 0, List.of(), List.of(), List.of(), Set.of(), List.of());
+  }
+
   /** One line: what was found and what was left aside. */
   public String sentence() {
     StringBuilder read = new StringBuilder();

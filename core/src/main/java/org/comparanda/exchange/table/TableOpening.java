@@ -14,13 +14,31 @@ final class TableOpening {
   static Optional<RowSource> rows(
       Path path, Optional<String> sheet, ReadingProgress progress, ProblemList problems)
       throws IOException {
+    return rows(path, TableOptions.withDefaults(), sheet, progress, problems);
+  }
+
+  /** The same of a table whose header may stand below a title. */
+  static Optional<RowSource> rows(
+      Path path, TableOptions options, ReadingProgress progress, ProblemList problems)
+      throws IOException {
+    return rows(path, options, options.sheet(), progress, problems);
+  }
+
+  private static Optional<RowSource> rows(
+      Path path,
+      TableOptions options,
+      Optional<String> sheet,
+      ReadingProgress progress,
+      ProblemList problems)
+      throws IOException {
     try {
+      long headerRow = options.rowOfHeader();
       if (!Files.isDirectory(path) && SpreadsheetFile.is(path)) {
-        return new SpreadsheetFile(path).rows(sheet, progress, problems);
+        return new SpreadsheetFile(path).rows(sheet, headerRow, progress, problems);
       }
-      Separator separator = new TextCheck(path).separator(problems);
+      Separator separator = new TextCheck(path).separator(headerRow, problems);
       return problems.isEmpty()
-          ? Optional.of(new CsvRows(path, separator, progress))
+          ? Optional.of(new CsvRows(path, separator, headerRow, progress))
           : Optional.empty();
     } catch (NoSuchFileException missing) {
       problems.file("there is no such file", "Check the name and the folder.");

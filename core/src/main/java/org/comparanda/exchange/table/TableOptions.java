@@ -21,6 +21,8 @@ import org.comparanda.measurement.LengthUnit;
  * @param units unit of single columns, whatever their header says
  * @param decimal decimal mark, when it can't be told from the numbers
  * @param sheet the sheet of a workbook; without it the only one that holds something
+ * @param headerRow the row of the header, counted as a spreadsheet counts, where titles stand above
+ *     it; without it the first row that isn't blank
  * @param shape how readings are laid out
  * @param unknown what to do with names that the protocol lacks
  * @param unitDoubt what to do with a column that looks like another unit
@@ -36,6 +38,7 @@ public record TableOptions(
     Map<String, LengthUnit> units,
     Optional<DecimalMark> decimal,
     Optional<String> sheet,
+    Optional<Long> headerRow,
     Shape shape,
     Unknown unknown,
     UnitDoubt unitDoubt,
@@ -90,6 +93,7 @@ public record TableOptions(
         Map.of(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Shape.BY_HEADER,
         Unknown.REFUSE,
         UnitDoubt.REFUSE,
@@ -99,20 +103,20 @@ public record TableOptions(
 
   public TableOptions withAs(Map<String, String> other) {
     return new TableOptions(
-        other, only, aside, element, unit, units, decimal, sheet, shape, unknown, unitDoubt,
-        numbers, taxa);
+        other, only, aside, element, unit, units, decimal, sheet, headerRow, shape, unknown,
+        unitDoubt, numbers, taxa);
   }
 
   public TableOptions withOnly(List<String> other) {
     return new TableOptions(
-        as, other, aside, element, unit, units, decimal, sheet, shape, unknown, unitDoubt, numbers,
-        taxa);
+        as, other, aside, element, unit, units, decimal, sheet, headerRow, shape, unknown,
+        unitDoubt, numbers, taxa);
   }
 
   public TableOptions withAside(Set<String> other) {
     return new TableOptions(
-        as, only, other, element, unit, units, decimal, sheet, shape, unknown, unitDoubt, numbers,
-        taxa);
+        as, only, other, element, unit, units, decimal, sheet, headerRow, shape, unknown, unitDoubt,
+        numbers, taxa);
   }
 
   public TableOptions withElement(ElementKey other) {
@@ -125,6 +129,7 @@ public record TableOptions(
         units,
         decimal,
         sheet,
+        headerRow,
         shape,
         unknown,
         unitDoubt,
@@ -142,6 +147,7 @@ public record TableOptions(
         units,
         decimal,
         sheet,
+        headerRow,
         shape,
         unknown,
         unitDoubt,
@@ -154,8 +160,8 @@ public record TableOptions(
     Map<String, LengthUnit> more = new HashMap<>(units);
     more.put(column, other);
     return new TableOptions(
-        as, only, aside, element, unit, more, decimal, sheet, shape, unknown, unitDoubt, numbers,
-        taxa);
+        as, only, aside, element, unit, more, decimal, sheet, headerRow, shape, unknown, unitDoubt,
+        numbers, taxa);
   }
 
   public TableOptions withDecimal(DecimalMark other) {
@@ -168,6 +174,7 @@ public record TableOptions(
         units,
         Optional.of(other),
         sheet,
+        headerRow,
         shape,
         unknown,
         unitDoubt,
@@ -185,6 +192,25 @@ public record TableOptions(
         units,
         decimal,
         Optional.of(other),
+        headerRow,
+        shape,
+        unknown,
+        unitDoubt,
+        numbers,
+        taxa);
+  }
+
+  public TableOptions withHeaderRow(long other) {
+    return new TableOptions(
+        as,
+        only,
+        aside,
+        element,
+        unit,
+        units,
+        decimal,
+        sheet,
+        Optional.of(other),
         shape,
         unknown,
         unitDoubt,
@@ -194,31 +220,36 @@ public record TableOptions(
 
   public TableOptions withShape(Shape other) {
     return new TableOptions(
-        as, only, aside, element, unit, units, decimal, sheet, other, unknown, unitDoubt, numbers,
-        taxa);
+        as, only, aside, element, unit, units, decimal, sheet, headerRow, other, unknown, unitDoubt,
+        numbers, taxa);
   }
 
   public TableOptions withUnknown(Unknown other) {
     return new TableOptions(
-        as, only, aside, element, unit, units, decimal, sheet, shape, other, unitDoubt, numbers,
-        taxa);
+        as, only, aside, element, unit, units, decimal, sheet, headerRow, shape, other, unitDoubt,
+        numbers, taxa);
   }
 
   public TableOptions withUnitDoubt(UnitDoubt other) {
     return new TableOptions(
-        as, only, aside, element, unit, units, decimal, sheet, shape, unknown, other, numbers,
-        taxa);
+        as, only, aside, element, unit, units, decimal, sheet, headerRow, shape, unknown, other,
+        numbers, taxa);
   }
 
   public TableOptions withNumbers(Numbers other) {
     return new TableOptions(
-        as, only, aside, element, unit, units, decimal, sheet, shape, unknown, unitDoubt, other,
-        taxa);
+        as, only, aside, element, unit, units, decimal, sheet, headerRow, shape, unknown, unitDoubt,
+        other, taxa);
   }
 
   public TableOptions withTaxa(Taxa other) {
     return new TableOptions(
-        as, only, aside, element, unit, units, decimal, sheet, shape, unknown, unitDoubt, numbers,
-        other);
+        as, only, aside, element, unit, units, decimal, sheet, headerRow, shape, unknown, unitDoubt,
+        numbers, other);
+  }
+
+  /** The row in which the header stands, as far as it is told. */
+  long rowOfHeader() {
+    return headerRow.orElse(1L);
   }
 }

@@ -2,6 +2,7 @@ package org.comparanda.exchange.table;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.comparanda.exchange.csv.HarmlessCsv;
 import org.comparanda.measurement.MeasurementCode;
@@ -75,9 +76,14 @@ public final class TableReader {
     return reading(table, Optional.of(reference)).heap();
   }
 
-  /** The beginning of a table with a guess for each column; or why it can't be read at all. */
-  public TableOutcome<TablePreview> preview(Path table) {
-    return reading(table, Optional.empty()).preview();
+  /**
+   * The beginning of a table with a guess for each column; or why it can't be read at all.
+   *
+   * @param otherWords by which columns are headed, too, by what they mean
+   */
+  public TableOutcome<TablePreview> preview(Path table, Map<String, List<String>> otherWords) {
+    KnownWords known = new KnownWords(protocol, tree, Optional.empty());
+    return new TablePreviewing(table, options, known, otherWords, progress).preview();
   }
 
   /** Whether a text written to a table comes back as it was: blanks at its ends don't. */

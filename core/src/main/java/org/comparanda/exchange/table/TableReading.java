@@ -5,8 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.comparanda.check.BoneEntry;
@@ -18,9 +16,6 @@ import org.comparanda.register.AnimalCard;
 
 /** One file on its way through: text, header, decimal mark, every row, units. */
 final class TableReading {
-  /** A shelf is kept in memory; a longer table is not one. */
-  private static final long MOST_SHELF_ROWS = 500_000;
-
   private final Path path;
   private final String file;
   private final TableOptions options;
@@ -28,14 +23,9 @@ final class TableReading {
   private final ReadingProgress progress;
   private final ProblemList problems;
 
-  private String layout = "";
-  private TableOptions.Shape shape = TableOptions.Shape.WIDE;
+  private final TableColumns found;
   private List<TableColumn> longColumns = List.of();
   private Optional<RowSource> source = Optional.empty();
-  private DecimalMark decimal = DecimalMark.POINT;
-  private List<TableColumn> columns = List.of();
-  private List<String> notRead = List.of();
-  private Set<String> mapped = Set.of();
   private final List<String> notes = new ArrayList<>();
   private long rows;
   private long values;
@@ -48,6 +38,7 @@ final class TableReading {
     this.progress = progress;
     file = String.valueOf(path.getFileName());
     problems = new ProblemList(file);
+    found = new TableColumns(file, options, known, problems);
   }
 
   TableOutcome<List<AnimalCard>> cards() {
@@ -62,12 +53,9 @@ final class TableReading {
   TableOutcome<TableEntries> entries() {
     List<BoneEntry> entries = new ArrayList<>();
     checked(
-        Use.SHELF,
+        TableUse.SHELF,
         row -> {
-          boolean elementsAreNamed =
-              columns.stream()
-                  .anyMatch(c -> c.reserved().equals(Optional.of(ReservedColumn.ELEMENT)));
-          if (!row.boneless() || !elementsAreNamed) {
+          if (!row.boneless() || !found.contain(ReservedColumn.ELEMENT)) {
             entries.add(row.entry());
           }
         });
@@ -81,85 +69,17 @@ final class TableReading {
         : new TableRefused<>(report);
   }
 
-  TableOutcome<TablePreview> preview() {
-    List<List<String>> first = new ArrayList<>();
-    List<String> header = new ArrayList<>();
-    try {
-      source = TableOpening.rows(path, options.sheet(), progress, problems);
-      if (source.isPresent()) {
-        layout = rowsOfTable().layout();
-        header.addAll(rowsOfTable().header());
-        firstRows(first);
-      }
-    } catch (IOException unreadable) {
-      problems.file("the file can't be read", "Check that you may read it.");
-    }
-    if (header.isEmpty() && problems.isEmpty()) {
-      problems.file("there is no header row", "Save the table again, with a header row.");
-    }
-    if (header.isEmpty()) {
-      return new TableRefused<>(problems.report());
-    }
-    boolean tall =
-        switch (options.shape()) {
-          case LONG -> true;
-          case WIDE -> false;
-          case BY_HEADER ->
-              new ColumnGuesses(known, TableOptions.Shape.LONG)
-                  .of(header).stream()
-                      .flatMap(g -> g.role().stream())
-                      .toList()
-                      .containsAll(List.of("measurement", "value"));
-        };
-    shape = tall ? TableOptions.Shape.LONG : TableOptions.Shape.WIDE;
-    List<String> roles = new ArrayList<>();
-    for (ReservedColumn column : ReservedColumn.values()) {
-      if (tall || !column.ofLongTables()) {
-        roles.add(column.header());
-      }
-    }
-    if (!tall) {
-      known.codeNames().stream().distinct().forEach(roles::add);
-    }
-    return new TableRead<>(
-        new TablePreview(layout, new ColumnGuesses(known, shape).of(header), first, roles),
-        known.protocol(),
-        facts());
-  }
-
-  /** Only the first rows are wanted; the rest of the file is not read. */
-  private void firstRows(List<List<String>> first) throws IOException {
-    ProblemList aside = new ProblemList(file);
-    ReadingProgress enough =
-        new ReadingProgress() {
-          @Override
-          public void read(long bytes, long ofBytes) {}
-
-          @Override
-          public boolean cancelled() {
-            return first.size() >= TablePreview.ROWS || progress.cancelled();
-          }
-        };
-    try {
-      rowsOfTable()
-          .watchedBy(enough)
-          .eachRow(aside, (number, cells) -> first.add(cells.stream().map(Cell::text).toList()));
-    } catch (CancellationException hadEnough) {
-      if (progress.cancelled()) {
-        throw hadEnough;
-      }
-    }
-  }
-
   private <T> TableOutcome<T> assembled(Function<List<AnimalCard>, T> content) {
     AnimalAssembly assembly = new AnimalAssembly(options, known.shelf(), problems);
-    checked(Use.SHELF, assembly::add);
+    checked(TableUse.SHELF, assembly::add);
     if (problems.isEmpty()
         && options.taxa() == TableOptions.Taxa.NEEDED
-        && columns.stream()
-            .noneMatch(c -> c.reserved().equals(Optional.of(ReservedColumn.TAXON)))) {
+        && !found.contain(ReservedColumn.TAXON)) {
       problems.column(
-          1, "taxon", "a shelf needs this column", "Add it, or map it by --as taxon=HEADER.");
+          options.rowOfHeader(),
+          "taxon",
+          "a shelf needs this column",
+          "Add it, or map it by --as taxon=HEADER.");
       return new TableRefused<>(problems.report());
     }
     List<AnimalCard> cards = assembly.cards();
@@ -169,7 +89,7 @@ final class TableReading {
   }
 
   TableOutcome<BoneTable> bones() {
-    checked(Use.BONES_IN_HAND, row -> {});
+    checked(TableUse.BONES_IN_HAND, row -> {});
     return problems.isEmpty()
         ? new TableRead<>(new BoneTable(this), known.protocol(), facts())
         : new TableRefused<>(problems.report());
@@ -177,17 +97,19 @@ final class TableReading {
 
   /** The same of bones that need not be measured. */
   TableOutcome<BoneTable> heap() {
-    checked(Use.HEAP, row -> {});
+    checked(TableUse.HEAP, row -> {});
     return problems.isEmpty()
         ? new TableRead<>(new BoneTable(this), known.protocol(), facts())
         : new TableRefused<>(problems.report());
   }
 
-  private void checked(Use use, Consumer<BoneRow> taker) {
-    measured = use != Use.HEAP;
+  private void checked(TableUse use, Consumer<BoneRow> taker) {
+    measured = use != TableUse.HEAP;
     try {
-      source = TableOpening.rows(path, options.sheet(), progress, problems);
-      if (problems.isEmpty() && header(use) && decimalMark(use)) {
+      source = TableOpening.rows(path, options, progress, problems);
+      if (problems.isEmpty()
+          && found.header(rowsOfTable(), use)
+          && found.decimalMark(rowsOfTable(), progress, use)) {
         everyRow(taker);
       }
     } catch (IOException unreadable) {
@@ -197,125 +119,14 @@ final class TableReading {
     }
   }
 
-  /** What the table is read as. */
-  private enum Use {
-    SHELF,
-    BONES_IN_HAND,
-    HEAP
-  }
-
   private RowSource rowsOfTable() {
     return source.orElseThrow();
-  }
-
-  private boolean header(Use use) throws IOException {
-    layout = rowsOfTable().layout();
-    List<String> header = rowsOfTable().header();
-    if (header.isEmpty()) {
-      problems.file(
-          "there is no header row that can be read", "Save the table again, with a header row.");
-      return false;
-    }
-    options
-        .element()
-        .filter(e -> !known.knows(e))
-        .ifPresent(
-            e -> {
-              if (options.unknown() == TableOptions.Unknown.REFUSE) {
-                problems.file(
-                    "no element \"" + e + "\" is known",
-                    NearestName.to(e.value(), known.elementNames())
-                            .map(n -> "The nearest is " + n + ". ")
-                            .orElse("")
-                        + "Correct --element, or register it by --register.");
-              }
-              known.register(e, file);
-            });
-    ColumnMatching matching = new ColumnMatching(options, known, problems);
-    matching.match(header);
-    shape = matching.shape();
-    if (use == Use.SHELF && shape == TableOptions.Shape.WIDE) {
-      matching.needPicked(header);
-    }
-    columns = matching.columns();
-    notRead = matching.notRead();
-    mapped = matching.mapped();
-    if (shape == TableOptions.Shape.LONG) {
-      return has(ReservedColumn.MEASUREMENT) && has(ReservedColumn.VALUE);
-    }
-    if (measured && columns.stream().noneMatch(c -> c.code().isPresent())) {
-      problems.file(
-          "no column holds a measurement",
-          "Head a column with a code of the protocol, or say by --register that the table brings"
-              + " its own.");
-      return false;
-    }
-    return true;
-  }
-
-  /** What a long table can't do without. */
-  private boolean has(ReservedColumn column) {
-    boolean there = columns.stream().anyMatch(c -> c.reserved().equals(Optional.of(column)));
-    if (!there) {
-      problems.column(
-          1,
-          column.header(),
-          "a long table, one reading a row, needs this column",
-          "Add it, or map it by --as " + column.header() + "=HEADER.");
-    }
-    return there;
-  }
-
-  private boolean decimalMark(Use use) throws IOException {
-    DecimalScan scan = new DecimalScan(columns.stream().filter(TableColumn::numeric).toList());
-    ProblemList first = new ProblemList(file);
-    long[] count = {0};
-    rowsOfTable()
-        .watchedBy(progress.unsaid())
-        .eachRow(
-            first,
-            (row, cells) -> {
-              count[0]++;
-              scan.row(row, cells);
-            });
-    if (use == Use.SHELF && count[0] > MOST_SHELF_ROWS) {
-      problems.file(
-          "the table has "
-              + count[0]
-              + " rows, more than a shelf may have ("
-              + MOST_SHELF_ROWS
-              + ")",
-          "Split it, or pick the rows of one element.");
-      return false;
-    }
-    ProblemList doubt = new ProblemList(file);
-    decimal = scan.mark(options, doubt);
-    if (!doubt.isEmpty()) {
-      doubt.report().problems().forEach(problems::add);
-      first.report().problems().forEach(problems::add);
-      return false;
-    }
-    List<TableColumn> readable = new ArrayList<>();
-    for (TableColumn column : columns) {
-      if (column.code().filter(c -> !known.protocolHas(c)).isPresent()
-          && scan.holdsNoNumber(column)) {
-        problems.column(
-            1,
-            column.header(),
-            "no cell of this column is a number",
-            "Pick the measurement columns by --only, or take this one out.");
-      } else {
-        readable.add(column);
-      }
-    }
-    columns = readable;
-    return true;
   }
 
   private void everyRow(Consumer<BoneRow> taker) throws IOException {
     UnitDoubts units = new UnitDoubts();
     LongBones together = new LongBones();
-    RowReading reading = new RowReading(file, options, known, decimal, columns);
+    RowReading reading = new RowReading(file, options, known, found.decimal(), found.columns());
     rowsOfTable()
         .eachRow(
             problems,
@@ -330,7 +141,7 @@ final class TableReading {
                           known
                               .range(element, column.code().orElseThrow())
                               .ifPresent(r -> seen.add(new LongBones.Sighting(column, value, r))));
-              if (shape == TableOptions.Shape.LONG) {
+              if (found.isLong()) {
                 read.forEach(row -> together.add(row, seen, problems));
               } else {
                 take(read, seen, units, taker);
@@ -338,12 +149,12 @@ final class TableReading {
             });
     together.forEach((bone, seen) -> take(List.of(bone), seen, units, taker));
     longColumns = reading.longColumns();
-    if (layout.startsWith("sheet")) {
+    if (found.layout().startsWith("sheet")) {
       reading.readFromText().ifPresent(notes::add);
     }
     somethingRead();
     if (options.unitDoubt() != TableOptions.UnitDoubt.TAKE_AS_IS) {
-      units.report(problems);
+      units.report(options.rowOfHeader(), problems);
     }
   }
 
@@ -381,7 +192,7 @@ final class TableReading {
   void eachBone(Consumer<BoneInHand> taker) {
     ProblemList now = new ProblemList(file);
     LongBones together = new LongBones();
-    RowReading reading = new RowReading(file, options, known, decimal, columns);
+    RowReading reading = new RowReading(file, options, known, found.decimal(), found.columns());
     try {
       rowsOfTable()
           .eachRow(
@@ -391,7 +202,7 @@ final class TableReading {
                       .read(number, cells, now, (element, column, value) -> {})
                       .forEach(
                           row -> {
-                            if (shape == TableOptions.Shape.LONG) {
+                            if (found.isLong()) {
                               together.add(row, List.of(), now);
                             } else {
                               taker.accept(bone(row));
@@ -422,18 +233,18 @@ final class TableReading {
 
   private TableFacts facts() {
     List<TableColumn> measured =
-        shape == TableOptions.Shape.LONG
+        found.isLong()
             ? longColumns
-            : columns.stream().filter(c -> c.code().isPresent()).toList();
+            : found.columns().stream().filter(c -> c.code().isPresent()).toList();
     return new TableFacts(
         file,
-        layout,
-        decimal,
+        found.layout(),
+        found.decimal(),
         rows,
         measured.stream().map(c -> new MeasurementCode(c.measured())).toList(),
         measured.stream().map(c -> c.unit().words()).toList(),
-        notRead,
-        mapped,
+        found.notRead(),
+        found.mapped(),
         notes);
   }
 }

@@ -1,6 +1,7 @@
 package org.comparanda.exchange.table;
 
 import java.io.BufferedInputStream;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -28,9 +29,9 @@ final class TextCheck {
   }
 
   /** The separator of the header row; problems are added where the file can't be read. */
-  Separator separator(ProblemList problems) throws IOException {
+  Separator separator(long headerRow, ProblemList problems) throws IOException {
     plain(problems);
-    return problems.isEmpty() ? openQuoteChecked(problems) : Separator.COMMA;
+    return problems.isEmpty() ? openQuoteChecked(headerRow, problems) : Separator.COMMA;
   }
 
   /** Whether it is text at all; a problem is added where it is not. */
@@ -114,10 +115,10 @@ final class TextCheck {
     }
   }
 
-  private Separator openQuoteChecked(ProblemList problems) throws IOException {
+  private Separator openQuoteChecked(long headerRow, ProblemList problems) throws IOException {
     Separator separator;
-    try (Reader text = text(path)) {
-      separator = HeaderSeparator.of(text);
+    try (BufferedReader text = text(path)) {
+      separator = HeaderSeparator.of(text, headerRow);
     }
     try (Reader text = text(path)) {
       OptionalLong line = QuoteBalance.lineOfUnclosed(text, separator);
@@ -132,11 +133,11 @@ final class TextCheck {
   }
 
   /** The file as text, a byte-order mark skipped; reading fails where it is not UTF-8. */
-  static Reader text(Path path) throws IOException {
+  static BufferedReader text(Path path) throws IOException {
     return text(Files.newInputStream(path));
   }
 
-  static Reader text(InputStream bytes) throws IOException {
+  static BufferedReader text(InputStream bytes) throws IOException {
     Reader reader =
         new InputStreamReader(
             bytes,
@@ -144,7 +145,7 @@ final class TextCheck {
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT));
-    var buffered = new java.io.BufferedReader(reader, BLOCK);
+    BufferedReader buffered = new BufferedReader(reader, BLOCK);
     buffered.mark(1);
     if (buffered.read() != '\uFEFF') {
       buffered.reset();

@@ -65,15 +65,18 @@ final class UnitDoubts {
   }
 
   /** A problem for every column whose unit is doubtful and that no person has spoken for. */
-  void report(ProblemList problems) {
+  void report(long headerRow, ProblemList problems) {
     columns.values().stream()
         .filter(c -> c.column().unit().said() != ColumnUnit.SaidBy.PERSON)
         .sorted(Comparator.comparingInt(c -> c.column().index()))
-        .forEach(c -> c.doubt().ifPresent(doubt -> problem(c.column(), doubt, problems)));
+        .forEach(
+            c -> c.doubt().ifPresent(doubt -> problem(headerRow, c.column(), doubt, problems)));
   }
 
-  private static void problem(TableColumn column, UnitSuspicion.Doubt doubt, ProblemList problems) {
+  private static void problem(
+      long headerRow, TableColumn column, UnitSuspicion.Doubt doubt, ProblemList problems) {
     problems.doubtfulUnit(
+        headerRow,
         column,
         doubt.unit(),
         "the column looks like "

@@ -27,6 +27,7 @@ import org.comparanda.reference.TableMappings;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.SetDown;
 import org.comparanda.register.TableIntake;
+import org.comparanda.tables.ColumnWordTable;
 
 /**
  * One table on its way onto the shelf. It is read and written on {@code work}; what the person says
@@ -69,6 +70,12 @@ final class Intake {
     look(against);
   }
 
+  /** Looks again, the header in this row. */
+  void tryHeaderRow(long row, Shelf against) {
+    options = options.withHeaderRow(row);
+    look(against);
+  }
+
   private void look(Shelf against) {
     String name = String.valueOf(table.getFileName());
     AtomicBoolean stop = begin(Stage.READING, room.words().get("import.reading", name));
@@ -77,7 +84,7 @@ final class Intake {
     work.execute(
         () -> {
           Optional<ImportedTable> before = room.adding().before(looked);
-          TableOutcome<TablePreview> seen = reader.preview(looked);
+          TableOutcome<TablePreview> seen = reader.preview(looked, ColumnWordTable.shipped());
           List<String> saved = room.adding().mappings().map(TableMappings::names).orElse(List.of());
           ui.execute(
               () -> {
@@ -112,12 +119,19 @@ final class Intake {
             })
         .ifPresent(
             preview -> {
-              if (preview.columns().stream().allMatch(Intake::ourWord)) {
+              if (preview.belowTitle()) {
+                options = options.withHeaderRow(preview.headerRow());
+              }
+              if (!preview.belowTitle() && preview.columns().stream().allMatch(Intake::ourWord)) {
                 read(against);
               } else {
                 state.set(
                     ImportState.asking(
-                        room.words().get("mapping.ask", preview.layout()),
+                        room.words()
+                            .get(
+                                preview.belowTitle() ? "mapping.below_title" : "mapping.ask",
+                                preview.layout(),
+                                preview.headerRow()),
                         new MappingQuestion(preview, saved)));
               }
             });
@@ -150,7 +164,8 @@ final class Intake {
   }
 
   private boolean readAs(TableOptions saved, Shelf against) {
-    options = options.sheet().map(saved::withSheet).orElse(saved);
+    TableOptions said = options.sheet().map(saved::withSheet).orElse(saved);
+    options = options.headerRow().map(said::withHeaderRow).orElse(said);
     read(against);
     return true;
   }

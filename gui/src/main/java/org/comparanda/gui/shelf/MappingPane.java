@@ -10,6 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.Spinner;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
@@ -25,11 +26,15 @@ import org.comparanda.measurement.LengthUnit;
 
 /** The first rows of a table; over each column what it seems to be, for the person to say. */
 final class MappingPane extends VBox {
+  private static final int MOST_ROWS = 999;
+
   private final Words words;
+  private boolean asking;
   private final TableView<List<String>> rows = new TableView<>();
   private final CheckBox register = new CheckBox();
   private final ComboBox<String> saved = new ComboBox<>();
   private final TextField name = new TextField();
+  private final Spinner<Integer> headerRow = new Spinner<>(1, MOST_ROWS, 1);
   private final List<Head> heads = new ArrayList<>();
 
   MappingPane(ShelfViewModel model, Words words) {
@@ -60,7 +65,19 @@ final class MappingPane extends VBox {
           }
           name.clear();
         });
-    FlowPane line = new FlowPane(10, 8, go, register, saved, name, keep);
+    headerRow.setId("mapping-header-row");
+    headerRow.setPrefWidth(90);
+    headerRow
+        .valueProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!asking) {
+                model.tryHeaderRow(is);
+              }
+            });
+    Label headerLabel = new Label(words.get("mapping.header_row"));
+    headerLabel.setLabelFor(headerRow);
+    FlowPane line = new FlowPane(10, 8, go, headerLabel, headerRow, register, saved, name, keep);
     getChildren().addAll(rows, line);
   }
 
@@ -92,6 +109,9 @@ final class MappingPane extends VBox {
       return;
     }
     TablePreview preview = question.get().preview();
+    asking = true;
+    headerRow.getValueFactory().setValue((int) preview.headerRow());
+    asking = false;
     saved.getItems().setAll(question.get().saved());
     saved.setVisible(!question.get().saved().isEmpty());
     saved.setManaged(saved.isVisible());

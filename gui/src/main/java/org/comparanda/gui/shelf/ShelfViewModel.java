@@ -202,6 +202,11 @@ public final class ShelfViewModel {
     intake.trySheet(sheet, shelf);
   }
 
+  /** Looks at the table again, its header in this row. */
+  public void tryHeaderRow(long row) {
+    intake.tryHeaderRow(row, shelf);
+  }
+
   /** Reads the table as the person says of its columns; nothing is stored. */
   public void tryMapped(List<ColumnChoice> choices, TableOptions.Unknown unknown) {
     intake.tryMapped(choices, unknown, shelf);

@@ -184,6 +184,25 @@ class ShelfViewModelTest {
   }
 
   @Test
+  void aTitleAboveTheHeaderIsRecognisedAndAskedAbout() throws IOException {
+    String text = "Sheep of the house\n\nanimal,taxon,element,GL\nT-9,Ovis aries,humerus,150\n";
+    shelf.tryImport(table(text));
+    ImportState asked = shelf.importProperty().get();
+    assertEquals(Stage.MAPPING, asked.stage());
+    assertTrue(asked.sentence().startsWith("The header seems to stand in row 3"));
+    List<ColumnChoice> choices =
+        asked.mapping().orElseThrow().preview().columns().stream()
+            .map(g -> new ColumnChoice(g.header(), g.role(), g.unit()))
+            .toList();
+    shelf.tryMapped(choices, Unknown.REFUSE);
+    assertEquals(Stage.SOUND, shelf.importProperty().get().stage());
+    shelf.tryHeaderRow(1);
+    assertEquals(1, shelf.importProperty().get().mapping().orElseThrow().preview().headerRow());
+    shelf.tryHeaderRow(3); // all headers are our own words: nothing to ask
+    assertEquals(Stage.SOUND, shelf.importProperty().get().stage());
+  }
+
+  @Test
   void whatAnInterruptedImportHasSetDownIsSaidAndCanBeForgotten() throws IOException {
     animals.setDown(new SetDown("t.csv", Instant.parse("2026-11-20T08:00:00Z"), 5_000, 12_000));
     Path table = table("animal,taxon,element,GL\nT-9,Ovis aries,humerus,150\n");
