@@ -2,6 +2,7 @@ package org.comparanda.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.comparanda.reference.SideTolerance;
 
 /** All integrity checks. */
 public final class AnimalChecks {

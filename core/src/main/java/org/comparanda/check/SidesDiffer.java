@@ -5,6 +5,7 @@ import java.util.List;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Side;
 import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.reference.SideTolerance;
 
 /** Left and right of one animal differ by more than a part of the longer one. */
 record SidesDiffer(SideTolerance tolerance) implements ShelfCheck {

@@ -60,6 +60,7 @@ public final class Comparanda {
             .addSubcommand(new ShelfShow(terminal))
             .addSubcommand(new ShelfEdit(terminal))
             .addSubcommand(new ShelfMerge(terminal))
+            .addSubcommand(new ShelfMove(terminal))
             .addSubcommand(new ShelfRetire(terminal))
             .addSubcommand(new ShelfReminders(terminal))
             .addSubcommand(new ShelfCheckCommand(terminal))

@@ -28,6 +28,15 @@ public interface Register {
   Outcome<List<Change>> change(AnimalCard before, AnimalCard after, ChangeNote note);
 
   /**
+   * Moves a bone that was registered under the wrong element, side or portion, with its flags, its
+   * values and the readings in the log; none when somebody changed the card meanwhile or there is
+   * no such bone.
+   *
+   * @return what changed on the card; nothing where the bone was measured and not put on it yet
+   */
+  Outcome<List<Change>> move(AnimalCard seen, BoneMove move, ChangeNote note);
+
+  /**
    * Makes a second number of an animal stand for the first: see {@link Merge}. Bones on trays that
    * belong to the second belong to the first from now on.
    */

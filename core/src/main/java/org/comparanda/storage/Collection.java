@@ -28,6 +28,7 @@ import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.reference.TableMappings;
 import org.comparanda.register.Names;
 import org.comparanda.register.Register;
+import org.comparanda.register.Skeletons;
 import org.comparanda.register.TableIntake;
 import org.comparanda.secondlook.Draws;
 import org.comparanda.tray.Associations;
@@ -257,6 +258,11 @@ public final class Collection implements AutoCloseable {
   /** What each bench is about beyond the bone in hand. */
   public Keying keying() {
     return new SqlKeying(database);
+  }
+
+  /** Bones of skeletons that are measured on the Shelf. */
+  public Skeletons skeletons() {
+    return new SqlSkeletons(database, dayBook);
   }
 
   /** What lies open on each bench. */

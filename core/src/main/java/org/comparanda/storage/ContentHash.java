@@ -22,6 +22,7 @@ final class ContentHash {
           "shelf_reading order by animal_id, position, code",
           "shelf_correction order by number",
           "animal_register order by animal_id",
+          "skeleton_bone order by id",
           "house_taxon order by name",
           "shelf_change order by version",
           "tray order by id",

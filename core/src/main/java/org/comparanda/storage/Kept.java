@@ -52,6 +52,7 @@ record Kept(String word, String table, String key, Set<String> apart, List<Part>
   static final Kept IMPORTED = plain("imported table", "imported_table", "content");
   static final Kept ARRIVAL = plain("arrival", "arrival", "number");
   static final Kept INTEREST = plain("interest", "arrival_interest", "number");
+  static final Kept SKELETON_BONE = plain("skeleton bone", "skeleton_bone", "id");
   static final Kept PHOTO = plain("photo", "photo", "id");
 
   /** Everything that the book keeps. A new table goes here or among those left out. */
@@ -84,6 +85,7 @@ record Kept(String word, String table, String key, Set<String> apart, List<Part>
           IMPORTED,
           ARRIVAL,
           INTEREST,
+          SKELETON_BONE,
           PHOTO);
 
   /** Tables that the book does not keep, each with the reason. */

@@ -28,7 +28,7 @@ final class ShelfRowEdit {
       Map<MeasurementCode, Double> had = Map.of();
       if (position < before.bones().size()) {
         had = before.bones().get(position).values();
-        flags(after, position, bone);
+        described(after, position, bone);
       } else {
         added(after, position, bone);
       }
@@ -46,12 +46,16 @@ final class ShelfRowEdit {
         .execute();
   }
 
-  private void flags(Animal animal, int position, ShelfBone bone) {
+  private void described(Animal animal, int position, ShelfBone bone) {
     handle
         .createUpdate(
-            "update shelf_bone set flags = :flags where animal_id = :animal and position = :position")
+            "update shelf_bone set element = :element, side = :side, portion = :portion,"
+                + " flags = :flags where animal_id = :animal and position = :position")
         .bind("animal", animal.id().value())
         .bind("position", position)
+        .bind("element", bone.element().value())
+        .bind("side", bone.side().name())
+        .bind("portion", bone.portion().name())
         .bind("flags", Flags.text(bone.flags()))
         .execute();
   }

@@ -12,11 +12,14 @@ import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.Progress;
 import org.comparanda.register.AnimalCard;
+import org.comparanda.register.BoneMove;
+import org.comparanda.register.BonePlace;
 import org.comparanda.register.Change;
 import org.comparanda.register.ChangeNote;
 import org.comparanda.register.Changes;
 import org.comparanda.register.Merge;
 import org.comparanda.register.Register;
+import org.comparanda.register.SkeletonBone;
 import org.comparanda.register.Standing;
 import org.comparanda.statistics.Outcome;
 import org.jdbi.v3.core.Handle;
@@ -118,6 +121,40 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
                             now.equals(after)
                                 ? List.<Change>of()
                                 : record(h, now, after, note, "changed"))));
+  }
+
+  @Override
+  public Outcome<List<Change>> move(AnimalCard seen, BoneMove move, ChangeNote note) {
+    return database.write(
+        h -> {
+          List<SkeletonBone> measured =
+              SqlSkeletons.of(h, seen.id()).stream()
+                  .filter(bone -> !move.after(bone.place()).equals(bone.place()))
+                  .toList();
+          boolean there =
+              measured.stream().anyMatch(bone -> bone.place().equals(move.from()))
+                  || !move.apply(seen).equals(seen);
+          return same(h, seen)
+              .then(
+                  now ->
+                      there
+                          ? Outcome.of(moved(h, now, measured, move, note))
+                          : Outcome.none(
+                              seen.id() + " has no " + move.from().words() + ". Nothing was moved.",
+                              "Look at the bones on its card."));
+        });
+  }
+
+  private List<Change> moved(
+      Handle h, AnimalCard now, List<SkeletonBone> measured, BoneMove move, ChangeNote note) {
+    SqlPeople.known(h, dayBook, note.who());
+    for (SkeletonBone bone : measured) {
+      BonePlace to = move.after(bone.place());
+      String words = new Change("bone", bone.place().words(), to.words()).line();
+      SqlSkeletons.save(h, dayBook.by(note.who()), bone.at(to), words + "; why: " + note.why());
+    }
+    AnimalCard after = move.apply(now);
+    return after.equals(now) ? List.of() : record(h, now, after, note, "moved a bone of");
   }
 
   /** What stands there now, if it is what was looked at. */

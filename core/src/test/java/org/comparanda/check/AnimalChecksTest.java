@@ -17,6 +17,7 @@ import org.comparanda.bone.Flag;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.reference.SideTolerance;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.taxon.TaxonName;
 import org.junit.jupiter.api.Test;

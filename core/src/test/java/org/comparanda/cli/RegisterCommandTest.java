@@ -77,6 +77,24 @@ class RegisterCommandTest {
   }
 
   @Test
+  void aBoneUnderTheWrongSideIsMovedAndBadWordsAreRefused() {
+    Typed moved = shelf("move", "HB-1", "--from", "humerus/left", "--to", "humerus/right");
+    assertEquals(0, moved.code(), moved.err());
+    assertTrue(
+        moved.out().contains("Moved humerus left of HB-1: it is humerus right now."), moved.out());
+    assertTrue(show("HB-1").contains("\"humerus left\" -> \"humerus right\""), show("HB-1"));
+    Typed none = shelf("move", "HB-1", "--from", "femur/left", "--to", "femur/right");
+    assertEquals(2, none.code());
+    assertTrue(none.err().contains("HB-1 has no femur left. Nothing was moved."), none.err());
+    Typed word = shelf("move", "HB-1", "--from", "humerus/up", "--to", "femur/right");
+    assertTrue(word.err().contains("\"up\" is no side. Nothing was moved."), word.err());
+    assertTrue(
+        shelf("move", "HB-1", "--from", "humerus", "--to", "femur/right")
+            .err()
+            .contains("\"humerus\" is no bone."));
+  }
+
+  @Test
   void everyWrongFieldIsNamedAndNothingIsStored() {
     Typed edited =
         shelf(

@@ -20,6 +20,9 @@ import org.comparanda.reference.Progress;
 import org.comparanda.reference.ShelfBone;
 import org.comparanda.reference.Source;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.tray.Tray;
+import org.comparanda.tray.TrayBone;
+import org.comparanda.tray.TrayId;
 
 /** A second JVM that works on a collection, to be killed or watched. */
 final class OtherProgram {
@@ -38,11 +41,13 @@ final class OtherProgram {
     return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
   }
 
-  /** {@code append FILE ROUND COUNT} or {@code add FILE ANIMALS}. */
+  /** {@code append FILE ROUND COUNT}, {@code number FILE TRAY} or {@code add FILE ANIMALS}. */
   public static void main(String[] arguments) {
     Path file = Path.of(arguments[1]);
     if (arguments[0].equals("append")) {
       append(file, arguments[2], Integer.parseInt(arguments[3]));
+    } else if (arguments[0].equals("number")) {
+      number(file, new TrayId(arguments[2]));
     } else {
       add(file, Integer.parseInt(arguments[2]));
     }
@@ -54,6 +59,25 @@ final class OtherProgram {
       for (int i = 0; i < count; i++) {
         collection.readings().append(CollectionFileTest.reading(round + ":" + i));
         System.out.println("accepted " + round + ":" + i + " .");
+      }
+    }
+  }
+
+  /** Puts bones on a tray under its next numbers until it is killed, and says each number. */
+  private static void number(Path file, TrayId id) {
+    try (Collection collection = Collection.open(file, Clock.systemUTC())) {
+      Tray tray =
+          collection.trays().all().stream()
+              .filter(t -> t.id().equals(id))
+              .findFirst()
+              .orElseThrow();
+      ElementKey femur = new ElementKey("femur");
+      while (true) {
+        TrayBone put =
+            collection
+                .numbering()
+                .put(tray, given -> TrayBone.fresh(given, id, femur, Side.LEFT, Portion.WHOLE));
+        System.out.println("number " + put.id() + " .");
       }
     }
   }

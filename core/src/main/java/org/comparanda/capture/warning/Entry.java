@@ -4,13 +4,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.comparanda.bone.Side;
 import org.comparanda.capture.CaliperCard;
 import org.comparanda.capture.CaliperValue;
+import org.comparanda.capture.OtherSide;
 import org.comparanda.capture.Passes;
+import org.comparanda.capture.Place;
 import org.comparanda.measurement.Length;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.PartRule;
+import org.comparanda.reference.SideTolerance;
 
 /**
  * A value in the field, not accepted yet, and what it can be held against. Lengths in mm.
@@ -23,6 +27,7 @@ import org.comparanda.measurement.PartRule;
  * @param neighbours the measurements before and after this one in the protocol
  * @param partRules which part is never longer than which whole, for this element
  * @param card the caliper in hand
+ * @param beside the other side's value of this measurement, where both sides are measured together
  */
 public record Entry(
     Measurement measurement,
@@ -32,7 +37,11 @@ public record Entry(
     List<Double> takesMm,
     List<MeasurementCode> neighbours,
     List<PartRule> partRules,
-    Optional<CaliperCard> card) {
+    Optional<CaliperCard> card,
+    Optional<Beside> beside) {
+  /** The other side's value, mm, and how far the two may differ. */
+  public record Beside(Side side, double mm, SideTolerance tolerance) {}
+
   public Entry {
     others = java.util.Collections.unmodifiableMap(new TreeMap<>(others));
     takesMm = List.copyOf(takesMm);
@@ -75,8 +84,23 @@ public record Entry(
                       .map(Measurement::code)
                       .toList(),
                   partRules,
-                  card);
+                  card,
+                  Optional.empty());
             });
+  }
+
+  /** The same value beside the other bone of a pair. */
+  public Entry withOtherSide(OtherSide other, Place place) {
+    return new Entry(
+        measurement,
+        value,
+        shelf,
+        others,
+        takesMm,
+        neighbours,
+        partRules,
+        card,
+        other.mm(place).map(mm -> new Beside(other.side(), mm, other.tolerance())));
   }
 
   double mm() {

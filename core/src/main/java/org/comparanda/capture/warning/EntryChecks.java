@@ -16,6 +16,7 @@ public final class EntryChecks {
         new OutsideTheShelf(),
         new NeighbourValue(),
         new TakeAgainstTake(),
+        new SidesApart(),
         new PartLongerThanWhole(),
         new TooLongForCaliper());
   }

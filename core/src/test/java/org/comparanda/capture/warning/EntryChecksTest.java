@@ -23,6 +23,7 @@ import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.Shelf;
 import org.comparanda.reference.ShelfBone;
+import org.comparanda.reference.SideTolerance;
 import org.comparanda.reference.Source;
 import org.junit.jupiter.api.Test;
 
@@ -54,6 +55,7 @@ class EntryChecksTest {
         List.of(),
         List.of(GL, BT),
         List.of(new PartRule(HUMERUS, BD, GL), new PartRule(HUMERUS, BT, BD)),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -140,7 +142,8 @@ class EntryChecksTest {
             List.of(40.0),
             plain.neighbours(),
             plain.partRules(),
-            plain.card());
+            plain.card(),
+            plain.beside());
     assertEquals(
         List.of(
             "This take differs from an earlier one by more than the tolerance: look where the jaws"
@@ -172,10 +175,36 @@ class EntryChecksTest {
             plain.takesMm(),
             plain.neighbours(),
             plain.partRules(),
-            Optional.of(shortOne));
+            Optional.of(shortOne),
+            plain.beside());
     assertEquals(
         List.of("The caliper in hand opens to 50 mm; take a longer one or the measuring board."),
         sentences(withCard));
+  }
+
+  private static Entry beside(String typed, double otherMm) {
+    Entry plain = entry(typed);
+    return new Entry(
+        plain.measurement(),
+        plain.value(),
+        plain.shelf(),
+        plain.others(),
+        plain.takesMm(),
+        plain.neighbours(),
+        plain.partRules(),
+        plain.card(),
+        Optional.of(new Entry.Beside(Side.LEFT, otherMm, SideTolerance.usual())));
+  }
+
+  /** The tolerance is a twentieth of the longer side: 40 x 0.05 = 2 mm. */
+  @Test
+  void valueFarFromTheOtherSidesIsSaidWithIt() {
+    assertEquals(List.of(), sentences(beside("40", 38.0)));
+    assertEquals(
+        List.of(
+            "The left side has 37.9 mm: left and right of one animal seldom differ by more than"
+                + " 5 %. Are both of the same animal, and do the jaws stand alike?"),
+        sentences(beside("40", 37.9)));
   }
 
   @Test

@@ -6,6 +6,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import org.comparanda.capture.LaggingDrafts;
+import org.comparanda.gui.capture.ReadingPlace;
 import org.comparanda.gui.shelf.ShelfPages;
 import org.comparanda.gui.shelf.ShelfView;
 import org.comparanda.gui.shelf.ShelfViewModel;
@@ -14,15 +18,18 @@ import org.comparanda.gui.shelf.keeping.CardViewModel;
 import org.comparanda.gui.shelf.keeping.FindingsPage;
 import org.comparanda.gui.shelf.keeping.FindingsViewModel;
 import org.comparanda.gui.shelf.keeping.KeeperRoom;
+import org.comparanda.gui.shelf.keeping.MoveViewModel;
 import org.comparanda.gui.shelf.keeping.Signature;
-import org.comparanda.gui.shelf.keeping.SkeletonPage;
-import org.comparanda.gui.shelf.keeping.SkeletonViewModel;
 import org.comparanda.gui.shelf.keeping.StockPage;
 import org.comparanda.gui.shelf.keeping.StockViewModel;
 import org.comparanda.gui.shelf.keeping.TaxaPage;
 import org.comparanda.gui.shelf.keeping.TaxaViewModel;
 import org.comparanda.gui.shelf.keeping.WantedPage;
 import org.comparanda.gui.shelf.keeping.WantedViewModel;
+import org.comparanda.gui.shelf.skeleton.SkeletonPage;
+import org.comparanda.gui.shelf.skeleton.SkeletonRoom;
+import org.comparanda.gui.shelf.skeleton.SkeletonViewModel;
+import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.slips.Paper;
@@ -53,7 +60,13 @@ final class Keeping {
     FindingsViewModel findings = new FindingsViewModel(room, place.work(), place.ui());
     StockViewModel stock = new StockViewModel(room, place.work(), place.ui());
     SkeletonViewModel skeleton =
-        new SkeletonViewModel(room, signature, place.work(), place.ui(), shelf::refresh);
+        new SkeletonViewModel(
+            skeletonRoom(place, room), signature, place.work(), place.ui(), shelf::refresh);
+    MoveViewModel moves =
+        new MoveViewModel(room, signature, place.work(), place.ui(), skeleton::moved);
+    MoveViewModel ofCard =
+        new MoveViewModel(room, signature, place.work(), place.ui(), now -> card.changed());
+    place.memory().recall("person").ifPresent(signature.whoProperty()::set);
     TaxaViewModel taxa =
         new TaxaViewModel(
             room,
@@ -70,9 +83,14 @@ final class Keeping {
             List.of("findings", "stock", "wanted", "taxa"),
             Map.of(
                 "skeleton",
-                    () -> new SkeletonPage(skeleton, () -> view[0].show(ShelfPages.ANIMALS)),
+                    () ->
+                        new SkeletonPage(
+                            skeleton,
+                            moves,
+                            System::nanoTime,
+                            () -> view[0].show(ShelfPages.ANIMALS)),
                 "taxa", () -> new TaxaPage(taxa, OpenDialog.ofTables()),
-                "card", () -> new CardPage(card, () -> view[0].show(ShelfPages.ANIMALS)),
+                "card", () -> new CardPage(card, ofCard, () -> view[0].show(ShelfPages.ANIMALS)),
                 "findings", () -> new FindingsPage(findings, id -> view[0].open(id)),
                 "stock",
                     () -> new StockPage(stock, (taxon, element) -> view[0].list(taxon, element)),
@@ -82,6 +100,27 @@ final class Keeping {
             card::openNew);
     view[0] = new ShelfView(shelf, words, note, OpenDialog.ofTables(), pages);
     return view[0];
+  }
+
+  private static SkeletonRoom skeletonRoom(Workplace place, KeeperRoom room) {
+    return new SkeletonRoom(
+        room,
+        new ReadingPlace(
+            "shelf 1",
+            place.clock(),
+            Words.of("bench", place.locale()),
+            new Numbers(place.locale()),
+            place.tables().protocol(),
+            place.collection().readings(),
+            new LaggingDrafts(
+                place.collection().drafts(),
+                CompletableFuture.delayedExecutor(Screens.DRAFT_LAG_MS, TimeUnit.MILLISECONDS)),
+            place.collection().caliperCards(),
+            place.memory()),
+        place.collection().skeletons(),
+        place.collection().houseRules(),
+        place.tables().outlines(),
+        new SlipFolder(place)::keyCard);
   }
 
   /** Asks where, and writes the list as it is shown; what went wrong is said on the page. */

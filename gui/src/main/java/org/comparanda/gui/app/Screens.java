@@ -32,7 +32,7 @@ import org.comparanda.tables.CardWordTable;
 /** The screens of the rail, in its order. A new screen is one line here. */
 public final class Screens {
   /** Half-typed text may lag 200 ms behind; the disk needs some of that. */
-  private static final long DRAFT_LAG_MS = 120;
+  static final long DRAFT_LAG_MS = 120;
 
   private Screens() {}
 

@@ -16,6 +16,7 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import org.comparanda.bone.WhichBone;
 import org.comparanda.capture.NamedKey;
+import org.comparanda.gui.capture.KeysCard;
 import org.comparanda.gui.capture.OutlineCard;
 import org.comparanda.gui.capture.StateCard;
 import org.comparanda.gui.capture.Veil;
@@ -204,6 +205,7 @@ public final class BenchView extends StackPane {
               }
             });
     bench.trayProperty().addListener((o, was, is) -> arrange());
+    bench.errands().keysShownProperty().addListener((o, was, is) -> showKeys());
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     widthProperty().addListener((o, was, is) -> arrange());
     probe.fontProperty().addListener((o, was, is) -> arrange());
@@ -238,6 +240,9 @@ public final class BenchView extends StackPane {
     } else if (event.getCode() == KeyCode.S && event.isShortcutDown()) {
       event.consume();
       falling.saver().fire();
+    } else if (event.getCode() == KeyCode.F1 && event.isShiftDown()) {
+      event.consume();
+      bench.errands().keysShownProperty().set(true);
     } else if (event.getCode() == KeyCode.F4) {
       event.consume();
       askWhichBone();
@@ -253,6 +258,15 @@ public final class BenchView extends StackPane {
     } else if (event.getCode() == KeyCode.PAGE_UP) {
       event.consume();
       bench.step(-1);
+    }
+  }
+
+  private void showKeys() {
+    if (bench.errands().keysShownProperty().get()) {
+      Runnable close = () -> bench.errands().keysShownProperty().set(false);
+      veil.lay(new KeysCard(words, bench.errands()::keyPage, close), "#keys-close");
+    } else {
+      veil.lift();
     }
   }
 

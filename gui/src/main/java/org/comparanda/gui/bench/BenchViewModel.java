@@ -267,7 +267,7 @@ public final class BenchViewModel {
       call.close();
       answer.wipe();
     } else {
-      readings.open(sides.passes(b), sitter.id(), answer.ranges(b.element()));
+      readings.open(sides.passes(b), sitter.id(), answer.ranges(b.element()), sides.beside(b));
       reckon();
     }
   }

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.comparanda.capture.Errand;
@@ -32,6 +34,7 @@ public final class ErrandsViewModel {
   private final WhatItIs whatItIs;
   private final QuestionViewModel question;
   private final StringProperty standing = new SimpleStringProperty("");
+  private final BooleanProperty keysShown = new SimpleBooleanProperty(false);
 
   ErrandsViewModel(
       BenchPlace place, BenchViewModel bench, SidesViewModel sides, CaliperViewModel caliper) {
@@ -65,6 +68,16 @@ public final class ErrandsViewModel {
     return standing;
   }
 
+  /** Whether the table of all keys is shown. */
+  public BooleanProperty keysShownProperty() {
+    return keysShown;
+  }
+
+  /** Writes the table of keys as a page and says where it lies. */
+  String keyPage() {
+    return place.slips().keyCard().toString();
+  }
+
   /** Asks for the first bone of a tray that holds none. */
   public void firstBone() {
     bench.trayProperty().get().ifPresent(newBones::another);
@@ -95,7 +108,7 @@ public final class ErrandsViewModel {
       return;
     }
     if (errand == Errand.KEY_CARD) {
-      save(place.slips()::keyCard, "keys.saved");
+      keysShown.set(true);
       return;
     }
     bench.trayProperty().get().ifPresent(tray -> run(errand, tray));

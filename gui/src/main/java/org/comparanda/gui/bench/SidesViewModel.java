@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.comparanda.bone.Side;
+import org.comparanda.capture.OtherSide;
 import org.comparanda.capture.Passes;
 import org.comparanda.capture.SideBySide;
 import org.comparanda.gui.capture.Ask;
@@ -12,6 +13,7 @@ import org.comparanda.gui.capture.Question;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.reference.SideTolerance;
 import org.comparanda.tray.Association;
 import org.comparanda.tray.Pair;
 import org.comparanda.tray.Tray;
@@ -60,6 +62,13 @@ final class SidesViewModel {
         .keying()
         .pair(BenchPlace.BENCH)
         .filter(pair -> bench.boneProperty().get().filter(b -> pair.holds(b.id())).isPresent());
+  }
+
+  /** The other bone of the pair, with the tolerance of the shelf. */
+  Optional<OtherSide> beside(TrayBone bone) {
+    return pair()
+        .flatMap(pair -> stored(pair.beside(bone.id())))
+        .map(other -> new OtherSide(other.side(), passes(other), SideTolerance.usual()));
   }
 
   /** Something was recorded: the bone that is due comes to hand. */

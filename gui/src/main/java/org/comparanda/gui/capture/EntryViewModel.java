@@ -7,11 +7,14 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import org.comparanda.bone.Side;
 import org.comparanda.capture.CaliperCard;
 import org.comparanda.capture.CaliperValue;
 import org.comparanda.capture.FieldState;
 import org.comparanda.capture.FieldState.Showing;
+import org.comparanda.capture.OtherSide;
 import org.comparanda.capture.Passes;
+import org.comparanda.capture.Place;
 import org.comparanda.capture.warning.ShelfRanges;
 import org.comparanda.capture.warning.Warning;
 import org.comparanda.measurement.Length;
@@ -23,7 +26,8 @@ final class EntryViewModel {
   private final StringProperty message = new SimpleStringProperty("");
   private final ObjectProperty<List<Warning>> warnings = new SimpleObjectProperty<>(List.of());
   private Optional<HeldBurst> held = Optional.empty();
-  private FieldText meaning = new FieldText(new ShelfRanges(Map.of()), List.of(), Optional.empty());
+  private FieldText meaning =
+      new FieldText(new ShelfRanges(Map.of()), List.of(), Optional.empty(), Optional.empty());
 
   /**
    * What a warning proposes for the value in the field.
@@ -53,12 +57,17 @@ final class EntryViewModel {
   }
 
   void caliper(Optional<CaliperCard> card) {
-    meaning = new FieldText(meaning.ranges(), meaning.partRules(), card);
+    meaning = new FieldText(meaning.ranges(), meaning.partRules(), card, meaning.other());
   }
 
   /** Another bone is measured: what is odd is told from what the shelf shows of its element. */
-  void against(ShelfRanges shelf, List<PartRule> rules) {
-    meaning = new FieldText(shelf, rules, meaning.card());
+  void against(ShelfRanges shelf, List<PartRule> rules, Optional<OtherSide> other) {
+    meaning = new FieldText(shelf, rules, meaning.card(), other);
+  }
+
+  /** The bone of the other side, and its value at a place, mm. */
+  Optional<Map.Entry<Side, Double>> beside(Optional<Place> place) {
+    return meaning.other().flatMap(o -> place.flatMap(o::mm).map(mm -> Map.entry(o.side(), mm)));
   }
 
   /** Whether Enter would act on the field itself and nothing lies over it. */

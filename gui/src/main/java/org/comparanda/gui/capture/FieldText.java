@@ -6,6 +6,7 @@ import org.comparanda.capture.CaliperCard;
 import org.comparanda.capture.CaliperText;
 import org.comparanda.capture.CaliperValue;
 import org.comparanda.capture.Errand;
+import org.comparanda.capture.OtherSide;
 import org.comparanda.capture.Passes;
 import org.comparanda.capture.warning.Entry;
 import org.comparanda.capture.warning.EntryChecks;
@@ -19,8 +20,13 @@ import org.comparanda.measurement.PartRule;
  * @param ranges what the shelf shows for the element in hand
  * @param partRules which part is never longer than which whole, for this element
  * @param card the caliper in hand
+ * @param other the bone of the other side, where both are measured together
  */
-record FieldText(ShelfRanges ranges, List<PartRule> partRules, Optional<CaliperCard> card) {
+record FieldText(
+    ShelfRanges ranges,
+    List<PartRule> partRules,
+    Optional<CaliperCard> card,
+    Optional<OtherSide> other) {
   FieldText {
     partRules = List.copyOf(partRules);
   }
@@ -44,7 +50,15 @@ record FieldText(ShelfRanges ranges, List<PartRule> partRules, Optional<CaliperC
   /** What is odd about a value. */
   List<Warning> odd(Passes passes, CaliperValue value) {
     return Entry.of(passes, value, ranges, partRules, card)
+        .map(entry -> beside(passes, entry))
         .map(EntryChecks::warnings)
         .orElse(List.of());
+  }
+
+  private Entry beside(Passes passes, Entry entry) {
+    return passes
+        .current()
+        .flatMap(place -> other.map(o -> entry.withOtherSide(o, place)))
+        .orElse(entry);
   }
 }

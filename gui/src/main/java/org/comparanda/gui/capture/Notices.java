@@ -26,6 +26,7 @@ public final class Notices extends VBox {
     readings.fieldProperty().addListener((o, was, is) -> show());
     readings.messageProperty().addListener((o, was, is) -> show());
     readings.warningsProperty().addListener((o, was, is) -> show());
+    readings.besideProperty().addListener((o, was, is) -> show());
     show();
   }
 
@@ -35,6 +36,10 @@ public final class Notices extends VBox {
     if (state.showing() == FieldState.Showing.REASONS) {
       getChildren().add(reasons());
       return;
+    }
+    String beside = readings.besideProperty().get();
+    if (!beside.isEmpty()) {
+      getChildren().add(wrapped(beside, "beside"));
     }
     String message = readings.messageProperty().get();
     if (!message.isBlank()) {

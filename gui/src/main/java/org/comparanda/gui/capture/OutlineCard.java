@@ -15,6 +15,8 @@ import org.comparanda.measurement.Measurement;
 
 /** What to measure now: drawing with jaws, code, definition, common mistakes. */
 public final class OutlineCard extends BorderPane {
+  private static final double NARROW_EM = 22;
+
   private final ReadingsViewModel readings;
   private final Supplier<Optional<BoneSketch>> sketch;
   private final Words words;
@@ -55,6 +57,7 @@ public final class OutlineCard extends BorderPane {
     readings.fieldProperty().addListener((o, was, is) -> drawOnly());
     bone.addListener((o, was, is) -> show());
     visibleProperty().addListener((o, was, is) -> show());
+    widthProperty().addListener((o, was, is) -> drawOnly());
     show();
   }
 
@@ -87,7 +90,9 @@ public final class OutlineCard extends BorderPane {
     Optional<BoneSketch> drawn = sketch.get();
     drawing.sketchProperty().set(drawn);
     caption.setText(drawn.map(BoneSketch::caption).orElse(""));
-    boolean wide = drawn.filter(s -> s.box().width() > 0.8 * s.box().height()).isPresent();
+    boolean narrow = getWidth() > 0 && getWidth() < NARROW_EM * code.getFont().getSize();
+    boolean wide =
+        narrow || drawn.filter(s -> s.box().width() > 0.8 * s.box().height()).isPresent();
     if (wide && getBottom() != under) {
       setRight(null);
       under.getChildren().setAll(caption, explained);

@@ -12,8 +12,8 @@ import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.Reading;
 
 /** Writes the row of one measurement: what was taken, what is hidden, what counts. */
-record ReadingLine(Passes passes, Measurement measurement, Words words, Numbers numbers) {
-  ReadingRow row() {
+public record ReadingLine(Passes passes, Measurement measurement, Words words, Numbers numbers) {
+  public ReadingRow row() {
     if (!passes.measurements().contains(measurement)) {
       return new ReadingRow(
           measurement.code(),

@@ -7,9 +7,11 @@ import java.util.Set;
 import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.comparanda.bone.Side;
 import org.comparanda.capture.CaliperCard;
 import org.comparanda.capture.CaliperInput;
 import org.comparanda.capture.CaliperText;
@@ -21,6 +23,7 @@ import org.comparanda.capture.FieldState.Showing;
 import org.comparanda.capture.Keys;
 import org.comparanda.capture.Measuring;
 import org.comparanda.capture.NamedKey;
+import org.comparanda.capture.OtherSide;
 import org.comparanda.capture.Passes;
 import org.comparanda.capture.warning.ShelfRanges;
 import org.comparanda.capture.warning.Warning;
@@ -62,6 +65,7 @@ public final class ReadingsViewModel {
   private final ObjectProperty<Optional<Measurement>> current =
       new SimpleObjectProperty<>(Optional.empty());
   private final EntryViewModel entry = new EntryViewModel();
+  private final StringProperty beside = new SimpleStringProperty("");
   private Optional<Measuring> measuring = Optional.empty();
 
   public ReadingsViewModel(ReadingPlace place, Beyond beyond) {
@@ -93,6 +97,11 @@ public final class ReadingsViewModel {
   /** What is odd about the value in the field; never a reason to refuse it. */
   public ObjectProperty<List<Warning>> warningsProperty() {
     return entry.warningsProperty();
+  }
+
+  /** The other side's value of the field in hand; empty where there is none to be seen. */
+  public StringProperty besideProperty() {
+    return beside;
   }
 
   /** A character came that a hand typed. */
@@ -140,9 +149,14 @@ public final class ReadingsViewModel {
     return measuring.map(Measuring::passes);
   }
 
-  /** Brings a bone to the bench, its readings as they were left. */
-  public void open(Passes restored, PersonId person, ShelfRanges shelf) {
-    entry.against(shelf, place.protocol().partRules(restored.element()));
+  /**
+   * Takes a bone in hand, its readings as they were left.
+   *
+   * @param otherSide the bone that is measured beside it
+   */
+  public void open(
+      Passes restored, PersonId person, ShelfRanges shelf, Optional<OtherSide> otherSide) {
+    entry.against(shelf, place.protocol().partRules(restored.element()), otherSide);
     measuring = Optional.of(new Measuring(restored, place.readings(), place.clock(), person));
     moved();
   }
@@ -294,7 +308,18 @@ public final class ReadingsViewModel {
     Optional<PassWords> now = passes().map(p -> new PassWords(place, p));
     entry.next(now.map(PassWords::notice).orElse(""));
     current.set(passes().flatMap(Passes::currentMeasurement));
+    beside.set(
+        entry
+            .beside(passes().flatMap(Passes::current))
+            .map(o -> said(o.getKey(), o.getValue()))
+            .orElse(""));
     rows.setAll(now.map(PassWords::rows).orElse(List.of()));
     keep("");
+  }
+
+  private String said(Side side, double mm) {
+    return place
+        .words()
+        .get("beside.value", place.words().get("side." + side), place.numbers().upTo(mm, 2));
   }
 }

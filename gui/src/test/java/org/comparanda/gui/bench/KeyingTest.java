@@ -160,6 +160,28 @@ class KeyingTest {
   }
 
   @Test
+  void theOtherSidesValueIsShownAndOneFarOffIsWarnedOf() {
+    keys("02\n2\n15.8\n\n");
+    assertEquals("N-2", number());
+    assertEquals("Other side (left): 15.8 mm", bench.readings().besideProperty().get());
+    keys("19.8");
+    assertTrue(
+        bench.readings().warningsProperty().get().stream()
+            .anyMatch(w -> w.sentence().startsWith("The left side has 15.8 mm")),
+        bench.readings().warningsProperty().get().toString());
+    keys("\n32.7\n");
+    assertEquals("N-2", number());
+    assertEquals("Other side (left): 32.7 mm", bench.readings().besideProperty().get());
+  }
+
+  @Test
+  void theKeysAreShownInTheWindow() {
+    keys("09\n");
+    assertTrue(bench.errands().keysShownProperty().get());
+    assertTrue(bench.errands().keyPage().endsWith("keys.pdf"), bench.errands().keyPage());
+  }
+
+  @Test
   void undoTakesBackTheNewestReadingOfThePairWhicheverBoneItIsOf() {
     keys("02\n2\n15.8\n\n15.9\n");
     assertEquals("N-1", number());

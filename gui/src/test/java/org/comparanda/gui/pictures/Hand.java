@@ -15,6 +15,7 @@ import javafx.scene.control.TreeItem;
 import javafx.scene.control.TreeView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import org.comparanda.gui.capture.ReadingField;
 import org.comparanda.gui.oldcards.OldCardsView;
 import org.comparanda.gui.shelf.ShelfView;
 import org.comparanda.gui.sizedesk.SizeDeskView;
@@ -54,6 +55,20 @@ final class Hand {
   void lay() {
     scene.getRoot().applyCss();
     scene.getRoot().layout();
+  }
+
+  /** Types a reading into the field of the bone in hand, and Enter. */
+  void read(String mm) {
+    ReadingField field = find("reading", ReadingField.class);
+    mm.chars().forEach(c -> field.hand((char) c));
+    field.hand('\n');
+    lay();
+  }
+
+  /** Types into the field of the bone in hand, without Enter. */
+  void typed(String text) {
+    ReadingField field = find("reading", ReadingField.class);
+    text.chars().forEach(c -> field.hand((char) c));
   }
 
   /** Presses a button. */

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Scene;
-import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 
 /** The states of the screens that docs/pictures shows. */
@@ -44,6 +43,8 @@ final class Poses {
         new Pose("shelf", "findings", scene -> new Hand(scene).press("page-findings")),
         new Pose("shelf", "stock", scene -> new Hand(scene).press("page-stock")),
         new Pose("shelf", "skeleton", Poses::skeleton),
+        new Pose("shelf", "skeleton-state", Poses::boneState),
+        new Pose("shelf", "skeleton-move", Poses::boneMove),
         new Pose("shelf", "names", Poses::names),
         new Pose("shelf", "wanted", scene -> new Hand(scene).press("page-wanted")),
         new Pose("sizedesk", "slender-snout", Poses::slenderSnout),
@@ -169,19 +170,41 @@ final class Poses {
 
   /** The heel bones of a sheep, the right one a tenth broader than the left. */
   private static void skeleton(Scene scene) {
+    heelBones(scene);
+    new Hand(scene).typed("21.5");
+  }
+
+  private static void heelBones(Scene scene) {
     animal(scene);
     Hand hand = new Hand(scene);
     hand.press("open-skeleton");
-    scene.getRoot().applyCss();
-    scene.getRoot().layout();
     hand.type("skeleton-who", "demo");
     hand.press("element-calcaneus");
-    for (String reading : List.of("54.8", "19.2", "54.8", "19.2", "54.6", "21.5", "54.7", "21.5")) {
-      if (scene.lookup("#skeleton-prompt") instanceof Labeled says
-          && says.getText().contains("pass")) {
-        hand.type("skeleton-field", reading);
-      }
+    if (scene.lookup("#state-keys") != null) {
+      hand.press("state-keys");
+      hand.read("54.8");
+      hand.press("state-keys");
+      hand.read("54.6");
+      hand.read("19.2");
     }
+    hand.key("reading", KeyCode.ESCAPE);
+  }
+
+  /** A heel bone that was registered as the wrong side. */
+  private static void boneMove(Scene scene) {
+    heelBones(scene);
+    Hand hand = new Hand(scene);
+    hand.press("skeleton-move");
+    hand.fill("skeleton-why", "sides taken for each other");
+  }
+
+  /** The state of the first femur is asked. */
+  private static void boneState(Scene scene) {
+    animal(scene);
+    Hand hand = new Hand(scene);
+    hand.press("open-skeleton");
+    hand.type("skeleton-who", "demo");
+    hand.press("element-femur");
   }
 
   private static void names(Scene scene) {

@@ -1,5 +1,6 @@
 package org.comparanda.gui.shelf.keeping;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import org.comparanda.measurement.Measurement;
 import org.comparanda.reference.ShelfBone;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.BoneEdit;
+import org.comparanda.register.BonePlace;
 
 /** The bones of a card, and one value of one of them to be put right. */
 final class BonesCard extends VBox {
@@ -26,19 +28,21 @@ final class BonesCard extends VBox {
   private final Words words;
   private final Numbers numbers;
   private final VBox bones = new VBox();
+  private final MovePane move;
   private final ComboBox<Element> element = new ComboBox<>();
   private final ComboBox<Side> side = new ComboBox<>();
   private final ComboBox<Portion> portion = new ComboBox<>();
   private final ComboBox<Measurement> code = new ComboBox<>();
   private final TextField value = new TextField();
 
-  BonesCard(CardViewModel model) {
+  BonesCard(CardViewModel model, MoveViewModel moves) {
     this.model = model;
     words = model.room().words();
     numbers = new Numbers(model.room().locale());
     getStyleClass().addAll("card", "bones-card");
     bones.getStyleClass().add("bones");
-    getChildren().addAll(Written.label(words.get("bones"), "strong"), bones, choices());
+    move = new MovePane(moves, () -> model.cardProperty().get());
+    getChildren().addAll(Written.label(words.get("bones"), "strong"), bones, choices(), move);
     model.cardProperty().addListener((o, was, is) -> show(is));
     show(model.cardProperty().get());
   }
@@ -46,6 +50,8 @@ final class BonesCard extends VBox {
   private void show(Optional<AnimalCard> card) {
     bones.getChildren().clear();
     card.ifPresent(c -> c.animal().bones().forEach(b -> bones.getChildren().add(line(b))));
+    move.offer(
+        card.map(c -> c.animal().bones().stream().map(BonePlace::of).toList()).orElse(List.of()));
     setVisible(card.isPresent());
     setManaged(card.isPresent());
   }

@@ -26,9 +26,10 @@ public final class CardPage extends BorderPane {
   /**
    * The page.
    *
+   * @param moves moves a bone of the open card
    * @param close leaves it
    */
-  public CardPage(CardViewModel model, Runnable close) {
+  public CardPage(CardViewModel model, MoveViewModel moves, Runnable close) {
     this.model = model;
     words = model.room().words();
     setId("card-page");
@@ -50,7 +51,8 @@ public final class CardPage extends BorderPane {
     left.getStyleClass().addAll("card", "card-left");
     VBox.setVgrow(left.getChildren().get(1), Priority.ALWAYS);
     HBox.setHgrow(left, Priority.ALWAYS);
-    VBox side = new VBox(new BonesCard(model), new DoublesCard(model), new HistoryCard(model));
+    VBox side =
+        new VBox(new BonesCard(model, moves), new DoublesCard(model), new HistoryCard(model));
     side.getStyleClass().add("card-side");
     HBox halves = new HBox(left, new PlainScroll(side));
     halves.getStyleClass().add("halves");

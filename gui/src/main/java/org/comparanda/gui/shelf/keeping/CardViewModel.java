@@ -123,6 +123,12 @@ public final class CardViewModel {
     reload(id);
   }
 
+  /** Something of the open card was changed elsewhere. */
+  public void changed() {
+    card.get().ifPresent(c -> reload(c.id()));
+    afterwards.run();
+  }
+
   private void reload(AnimalId id) {
     work.execute(
         () -> {

@@ -25,11 +25,11 @@ public record KeeperRoom(
     Clock clock,
     Words words,
     Locale locale) {
-  LocalDate today() {
+  public LocalDate today() {
     return LocalDate.now(clock.withZone(ZoneId.systemDefault()));
   }
 
-  String element(ElementKey key) {
+  public String element(ElementKey key) {
     return protocol.element(key).map(Element::name).orElse(key.value());
   }
 }

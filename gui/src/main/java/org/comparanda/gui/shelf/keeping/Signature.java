@@ -20,13 +20,13 @@ public final class Signature {
   }
 
   /** Both, when both are said. */
-  Optional<ChangeNote> note() {
+  public Optional<ChangeNote> note() {
     return who.get().isBlank() || why.get().isBlank()
         ? Optional.empty()
         : Optional.of(new ChangeNote(new PersonId(who.get().strip()), why.get().strip()));
   }
 
-  void used() {
+  public void used() {
     why.set("");
   }
 }

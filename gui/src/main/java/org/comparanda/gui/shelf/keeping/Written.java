@@ -7,10 +7,10 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.Region;
 
 /** Labels, buttons and fields as these pages have them. */
-final class Written {
+public final class Written {
   private Written() {}
 
-  static Label label(String text, String... styles) {
+  public static Label label(String text, String... styles) {
     Label label = new Label(text);
     label.getStyleClass().addAll(styles);
     label.setMinWidth(Region.USE_PREF_SIZE);
@@ -18,7 +18,7 @@ final class Written {
   }
 
   /** A text that may run over several lines. */
-  static Label wrapped(String text, String... styles) {
+  public static Label wrapped(String text, String... styles) {
     Label label = new Label(text);
     label.getStyleClass().addAll(styles);
     label.setWrapText(true);
@@ -26,14 +26,14 @@ final class Written {
     return label;
   }
 
-  static Label told(StringProperty text, String id, String... styles) {
+  public static Label told(StringProperty text, String id, String... styles) {
     Label label = wrapped("", styles);
     label.setId(id);
     label.textProperty().bind(text);
     return label;
   }
 
-  static Button button(String text, String id, Runnable does, String... styles) {
+  public static Button button(String text, String id, Runnable does, String... styles) {
     Button button = new Button(text);
     button.setId(id);
     if (styles.length > 0) {
@@ -45,7 +45,7 @@ final class Written {
     return button;
   }
 
-  static TextField field(StringProperty text, String id, String prompt) {
+  public static TextField field(StringProperty text, String id, String prompt) {
     TextField field = new TextField();
     field.setId(id);
     field.setPromptText(prompt);

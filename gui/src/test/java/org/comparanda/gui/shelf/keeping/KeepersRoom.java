@@ -23,13 +23,14 @@ import org.comparanda.tables.ReferenceTables;
 import org.comparanda.taxon.TaxonName;
 
 /** A real collection of two invented animals for the keeper's pages. */
-final class KeepersRoom {
-  static final ReferenceTables TABLES = ReferenceTables.shipped();
-  static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC);
+public final class KeepersRoom {
+  public static final ReferenceTables TABLES = ReferenceTables.shipped();
+  public static final Clock CLOCK =
+      Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC);
 
   private KeepersRoom() {}
 
-  static Collection collection(Path folder) {
+  public static Collection collection(Path folder) {
     Collection made = Collection.create(folder.resolve("room.comparanda"), CLOCK);
     made.animals()
         .add(
@@ -39,7 +40,7 @@ final class KeepersRoom {
     return made;
   }
 
-  static KeeperRoom of(Collection collection) {
+  public static KeeperRoom of(Collection collection) {
     return new KeeperRoom(
         collection.animals(),
         collection.register(),
@@ -52,7 +53,7 @@ final class KeepersRoom {
         Locale.ENGLISH);
   }
 
-  static ShelfBone bone(Side side, double gl) {
+  public static ShelfBone bone(Side side, double gl) {
     return new ShelfBone(
         new ElementKey("humerus"),
         side,

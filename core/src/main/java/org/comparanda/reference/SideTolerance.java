@@ -1,4 +1,4 @@
-package org.comparanda.check;
+package org.comparanda.reference;
 
 /**
  * How far the left and the right bone of an animal may differ.

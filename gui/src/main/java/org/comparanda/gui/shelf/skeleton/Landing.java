@@ -1,0 +1,48 @@
+package org.comparanda.gui.shelf.skeleton;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.comparanda.bone.Side;
+import org.comparanda.capture.Passes;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.register.AnimalCard;
+import org.comparanda.register.BoneEdit;
+import org.comparanda.register.SkeletonBone;
+import org.comparanda.statistics.Outcome;
+
+/** Puts the values of an element's measured bones on the animal's card. */
+record Landing(ElementBones bones) {
+  /** The card with them, or why not: nothing measured, a field open. */
+  Outcome<AnimalCard> card() {
+    List<Side> measured = bones.sides().stream().filter(this::begun).toList();
+    boolean open = measured.stream().anyMatch(side -> !bones.passes(side).complete());
+    if (open || measured.isEmpty()) {
+      return Outcome.none(words(open ? "skeleton.open" : "skeleton.nothing"), "");
+    }
+    Outcome<AnimalCard> after = Outcome.of(bones.card());
+    for (Side side : measured) {
+      after = after.then(card -> landed(card, side));
+    }
+    return after;
+  }
+
+  private boolean begun(Side side) {
+    return !bones.passes(side).values().isEmpty();
+  }
+
+  private Outcome<AnimalCard> landed(AnimalCard to, Side side) {
+    Passes passes = bones.passes(side);
+    SkeletonBone bone = bones.bone(side);
+    Map<MeasurementCode, Optional<Double>> mm = new TreeMap<>();
+    passes.values().forEach((code, value) -> mm.put(code, Optional.of(value)));
+    return new BoneEdit(
+            bones.element().key(), side, bone.held().portion(), Optional.of(bone.cardFlags()), mm)
+        .apply(to, bones.room().keeper().protocol());
+  }
+
+  private String words(String key) {
+    return bones.room().words().get(key);
+  }
+}

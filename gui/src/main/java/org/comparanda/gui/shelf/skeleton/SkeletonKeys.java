@@ -1,0 +1,116 @@
+package org.comparanda.gui.shelf.skeleton;
+
+import java.util.List;
+import java.util.Optional;
+import org.comparanda.bone.Side;
+import org.comparanda.capture.Errand;
+import org.comparanda.gui.capture.Ask;
+import org.comparanda.gui.capture.Question;
+import org.comparanda.gui.capture.ReadingsViewModel;
+import org.comparanda.gui.shelf.skeleton.SkeletonViewModel.Hands;
+import org.comparanda.gui.text.Words;
+import org.comparanda.house.RuleName;
+
+/** What keys in the reading field mean for a skeleton. */
+record SkeletonKeys(SkeletonViewModel skeleton) implements ReadingsViewModel.Beyond {
+  /** What can be asked for here; the rest is about bones of a tray. */
+  private static final List<Errand> HERE =
+      List.of(
+          Errand.DEFINITION,
+          Errand.OTHER_SIDE,
+          Errand.OTHER_ELEMENT,
+          Errand.CALIPER,
+          Errand.KEY_CARD);
+
+  @Override
+  public void changed() {
+    // nothing is reckoned from a skeleton before its values are on the card
+  }
+
+  @Override
+  public void recorded() {
+    skeleton.next();
+  }
+
+  @Override
+  public boolean undoneElsewhere() {
+    skeleton.beforeUndo();
+    boolean nothingRead = skeleton.readings().untouched();
+    if (nothingRead) {
+      skeleton.askStateAnew();
+    }
+    return nothingRead;
+  }
+
+  /** The key that records the call on the Bench: here the values go to the card. */
+  @Override
+  public void recordCall() {
+    skeleton.store();
+  }
+
+  @Override
+  public void run(Errand errand) {
+    switch (errand) {
+      case DEFINITION ->
+          skeleton.definitionLargeProperty().set(!skeleton.definitionLargeProperty().get());
+      case OTHER_SIDE ->
+          skeleton.choose(
+              skeleton.handsProperty().get() == Hands.BOTH
+                  ? one(skeleton.sideProperty().get())
+                  : Hands.BOTH);
+      case OTHER_ELEMENT -> skeleton.movingProperty().set(true);
+      case CALIPER -> skeleton.question().ask(skeleton.caliper().ask());
+      case KEY_CARD -> skeleton.keysShownProperty().set(true);
+      case MORE_LIKE_THIS, PIECES, ACROSS_BREAK, FOUND_TOGETHER, SLIP ->
+          skeleton.readings().say(skeleton.room().words().get("skeleton.tray.only"));
+    }
+  }
+
+  private static Hands one(Side side) {
+    return side == Side.RIGHT ? Hands.RIGHT : Hands.LEFT;
+  }
+
+  @Override
+  public void listErrands() {
+    Words words = skeleton.room().reading().words();
+    List<Question.Choice> all =
+        HERE.stream().map(e -> new Question.Choice("" + e.number(), said(e))).toList();
+    skeleton
+        .question()
+        .ask(
+            new Ask(
+                new Question(words.get("errands.title"), words.get("errands.how"), all),
+                typed -> {
+                  Optional<Errand> errand = Errand.ofText("0" + typed).filter(HERE::contains);
+                  errand.ifPresent(this::run);
+                  return errand.isPresent()
+                      ? Optional.empty()
+                      : Optional.of(words.get("answer.unknown", typed));
+                }));
+  }
+
+  private String said(Errand errand) {
+    return switch (errand) {
+      case OTHER_SIDE -> skeleton.room().words().get("skeleton.errand.sides");
+      case OTHER_ELEMENT -> skeleton.room().words().get("skeleton.errand.move");
+      default -> skeleton.room().reading().words().get("errand." + errand.name());
+    };
+  }
+
+  @Override
+  public void answer(String text) {
+    skeleton.question().answer(text);
+  }
+
+  /** A bone among comparative skeletons that may be human: nothing more is measured of it. */
+  @Override
+  public void stop() {
+    skeleton.readings().close();
+    skeleton.show();
+    Words words = skeleton.room().reading().words();
+    RuleName card = RuleName.CONTACT_CARD;
+    boolean set = skeleton.room().rules().all().stream().anyMatch(r -> r.name() == card);
+    String contact = set ? skeleton.room().rules().now(card) : words.get("stop.contact");
+    skeleton.readings().say(words.get("stop.aside.what") + " " + contact);
+  }
+}
