@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Portion;
 import org.comparanda.measurement.BoneId;
+import org.comparanda.measurement.How;
 import org.comparanda.measurement.Length;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.MeasurementCode;
@@ -79,6 +80,7 @@ public final class Passes {
       List<Reading> log) {
     List<Measurement> possible =
         protocol.of(element).stream()
+            .filter(m -> m.how() == How.CALIPER)
             .filter(m -> m.needs().isEmpty() || m.needs().contains(portion))
             .toList();
     return new Passes(bone, element, possible, Set.of(), rules, log, Optional.empty());

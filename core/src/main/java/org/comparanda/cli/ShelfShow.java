@@ -6,12 +6,16 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.comparanda.daybook.Change;
 import org.comparanda.daybook.DayBookEntry;
+import org.comparanda.measurement.How;
+import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.ShelfBone;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.CardField;
 import org.comparanda.register.Changes;
 import org.comparanda.storage.Collection;
+import org.comparanda.tables.ReferenceTables;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -54,7 +58,8 @@ final class ShelfShow implements Callable<Integer> {
           terminal.say("  " + field.words() + ": " + text);
         }
       }
-      card.animal().bones().forEach(bone -> terminal.say("  " + line(bone)));
+      Protocol protocol = ReferenceTables.shipped().protocol();
+      card.animal().bones().forEach(bone -> terminal.say("  " + line(protocol, bone)));
       if (history) {
         opened.register().history(card.id()).forEach(this::say);
       }
@@ -69,7 +74,11 @@ final class ShelfShow implements Callable<Integer> {
     List.of(change.words().split("; ", -1)).forEach(words -> terminal.say("  " + words));
   }
 
-  private static String line(ShelfBone bone) {
+  private static String tape(Protocol protocol, ShelfBone bone, MeasurementCode code) {
+    return protocol.how(bone.element(), code) == How.TAPE ? " (tape)" : "";
+  }
+
+  private static String line(Protocol protocol, ShelfBone bone) {
     String flags =
         bone.flags().stream()
             .map(f -> f.name().toLowerCase(java.util.Locale.ROOT))
@@ -77,7 +86,7 @@ final class ShelfShow implements Callable<Integer> {
             .collect(Collectors.joining(", "));
     return Changes.name(bone)
         + bone.values().entrySet().stream()
-            .map(v -> " " + v.getKey() + "=" + v.getValue())
+            .map(v -> " " + v.getKey() + "=" + v.getValue() + tape(protocol, bone, v.getKey()))
             .collect(Collectors.joining())
         + (flags.isEmpty() ? "" : " (" + flags + ")");
   }

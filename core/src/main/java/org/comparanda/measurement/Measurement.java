@@ -18,6 +18,7 @@ import org.comparanda.bone.Portion;
  * @param plausible range of any animal the protocol knows, or empty
  * @param tolerance allowed difference of two takes, as a part of their mean (0.01 = 1 in 100)
  * @param cost relative effort of taking it, 1 = ordinary
+ * @param how straight with the caliper, or along the curve with the tape
  * @param source where the definition comes from
  */
 public record Measurement(
@@ -31,10 +32,39 @@ public record Measurement(
     Optional<Range> plausible,
     double tolerance,
     double cost,
+    How how,
     String source) {
   public Measurement {
     mistakes = List.copyOf(mistakes);
     needs = List.copyOf(needs);
+  }
+
+  /** One that is taken with the caliper, as nearly all are. */
+  public Measurement(
+      ElementKey element,
+      MeasurementCode code,
+      String name,
+      String definition,
+      List<String> mistakes,
+      Optional<Landmarks> landmarks,
+      List<Portion> needs,
+      Optional<Range> plausible,
+      double tolerance,
+      double cost,
+      String source) {
+    this(
+        element,
+        code,
+        name,
+        definition,
+        mistakes,
+        landmarks,
+        needs,
+        plausible,
+        tolerance,
+        cost,
+        How.CALIPER,
+        source);
   }
 
   /** Where the caliper's jaws stand on the outline, in the outline's own coordinates. */

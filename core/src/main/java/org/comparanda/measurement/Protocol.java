@@ -30,6 +30,11 @@ public record Protocol(
     return of(element).stream().filter(m -> m.code().equals(code)).findFirst();
   }
 
+  /** With what a measurement is taken; with the caliper where the protocol doesn't know it. */
+  public How how(ElementKey element, MeasurementCode code) {
+    return measurement(element, code).map(Measurement::how).orElse(How.CALIPER);
+  }
+
   /** The part rules of an element. */
   public List<PartRule> partRules(ElementKey element) {
     return partRules.stream().filter(r -> r.element().equals(element)).toList();

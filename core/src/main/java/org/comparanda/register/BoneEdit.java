@@ -11,6 +11,7 @@ import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Flag;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
+import org.comparanda.bone.Symmetry;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.Protocol;
@@ -41,6 +42,10 @@ public record BoneEdit(
       return Outcome.none(
           "\"" + element + "\" is no element of the protocol. Nothing was stored.",
           "Correct the word.");
+    }
+    boolean axial = protocol.element(element).orElseThrow().symmetry() == Symmetry.AXIAL;
+    if (axial && side == Side.NOT_KNOWN) {
+      return new BoneEdit(element, Side.AXIAL, portion, flags, mm).apply(card, protocol);
     }
     for (MeasurementCode code : mm.keySet()) {
       Optional<Measurement> known = protocol.measurement(element, code);

@@ -225,7 +225,12 @@ final class Bench {
     List<String> warnings = new ArrayList<>();
     for (Map.Entry<MeasurementCode, Double> reading : bone.values().entrySet()) {
       MeasurementCode code = reading.getKey();
-      if (!element.codes().contains(code)) {
+      if (!element.codes().contains(code) && element.shown().containsKey(code)) {
+        warnings.add(
+            code
+                + " was not compared: it is taken along the curve with a tape, the others straight"
+                + " with the caliper, and no fit mixes the two.");
+      } else if (!element.codes().contains(code)) {
         warnings.add(code + " was not compared: no animal on the shelf has it for this element.");
       } else if (!set.contains(code)) {
         warnings.add(

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.comparanda.bone.ElementKey;
+import org.comparanda.measurement.How;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.Protocol;
@@ -22,7 +23,8 @@ import org.comparanda.taxon.TaxonName;
  * What the shelf has of one element, in numbers: the animals that may feed fits, in catalogue
  * order, and the measurements that any of them has, in protocol order.
  *
- * @param codes measurements, those of the protocol first
+ * @param codes measurements, those of the protocol first; those taken with the tape only where the
+ *     shelf has no others of the element
  * @param shown smallest and largest value of each measurement, on the scale
  */
 record ElementRows(
@@ -139,8 +141,14 @@ record ElementRows(
       Protocol protocol, ElementKey element, List<AnimalRow> animals) {
     Set<MeasurementCode> present = new TreeSet<>();
     animals.forEach(a -> present.addAll(a.mean().values().keySet()));
+    List<Measurement> known = protocol.of(element);
+    List<MeasurementCode> tape =
+        known.stream().filter(m -> m.how() == How.TAPE).map(Measurement::code).toList();
+    if (!tape.containsAll(present)) {
+      tape.forEach(present::remove); // a fit is straight or curved, never both
+    }
     List<MeasurementCode> inOrder = new ArrayList<>();
-    for (Measurement measurement : protocol.of(element)) {
+    for (Measurement measurement : known) {
       if (present.remove(measurement.code())) {
         inOrder.add(measurement.code());
       }

@@ -8,6 +8,7 @@ import org.comparanda.bone.Element;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Symmetry;
+import org.comparanda.measurement.How;
 import org.comparanda.measurement.LengthUnit;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.MeasurementCode;
@@ -88,6 +89,7 @@ final class ProtocolTables {
         plausible(row),
         positive(row, "tolerance"),
         positive(row, "cost"),
+        row.word("how", How.class),
         row.text("source"));
   }
 

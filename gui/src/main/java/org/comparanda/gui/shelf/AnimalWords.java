@@ -13,6 +13,8 @@ import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
+import org.comparanda.measurement.How;
+import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.ShelfBone;
@@ -110,12 +112,17 @@ final class AnimalWords {
     }
     String readings =
         bone.values().entrySet().stream()
-            .map(e -> e.getKey() + " " + numbers.upTo(e.getValue(), 2))
+            .map(e -> value(bone, e.getKey(), numbers.upTo(e.getValue(), 2)))
             .collect(Collectors.joining("   "));
     boolean feeds = bone.feedsFits() && animal.feedsFits();
     String flags = flags(bone.flags());
     String state = feeds ? flags : words.get("bone.kept.out", flags);
     return new AnimalCard.BoneLine(String.join(", ", name), readings, state);
+  }
+
+  private String value(ShelfBone bone, MeasurementCode code, String value) {
+    boolean tape = protocol.how(bone.element(), code) == How.TAPE;
+    return code + " " + value + (tape ? " " + words.get("bone.tape") : "");
   }
 
   String flags(Set<Flag> flags) {

@@ -16,7 +16,9 @@ import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
+import org.comparanda.measurement.How;
 import org.comparanda.measurement.Measurement;
+import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.ShelfBone;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.BoneEdit;
@@ -64,7 +66,7 @@ final class BonesCard extends VBox {
     }
     String values =
         bone.values().entrySet().stream()
-            .map(e -> e.getKey() + " " + numbers.upTo(e.getValue(), 2))
+            .map(e -> value(bone, e.getKey(), numbers.upTo(e.getValue(), 2)))
             .collect(Collectors.joining("   "));
     String flags =
         bone.flags().stream()
@@ -76,6 +78,11 @@ final class BonesCard extends VBox {
       line.getChildren().add(Written.wrapped(flags, "note"));
     }
     return line;
+  }
+
+  private String value(ShelfBone bone, MeasurementCode code, String value) {
+    boolean tape = model.room().protocol().how(bone.element(), code) == How.TAPE;
+    return code + " " + value + (tape ? " " + words.get("bone.tape") : "");
   }
 
   private FlowPane choices() {
