@@ -3,14 +3,18 @@ package org.comparanda.cli;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.comparanda.storage.Collection;
+import org.comparanda.storage.PhotoCopies;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** A whole copy of a collection's file, checked. */
+/** A whole copy of a collection's file and pictures, checked. */
 @Command(
     name = "backup",
-    description = "Write a whole copy of a collection and check that it is equal.",
+    description = {
+      "Write a whole copy of a collection and check that it is equal. Its pictures go into the folder",
+      "beside the copy, each checked against its hash."
+    },
     mixinStandardHelpOptions = true)
 final class BackupCommand implements Callable<Integer> {
   private final Terminal terminal;
@@ -44,8 +48,17 @@ final class BackupCommand implements Callable<Integer> {
               + "; Day Book "
               + head
               + ".");
+      return pictures(opened.copyPhotosBeside(out.toAbsolutePath()), terminal);
     }
-    return Terminal.FINE;
+  }
+
+  /** Says how many pictures were copied and which were not. */
+  static int pictures(PhotoCopies copies, Terminal terminal) {
+    if (copies.copied() > 0) {
+      terminal.say("Pictures: " + copies.copied() + " copied beside it, each equal to its hash.");
+    }
+    copies.problems().forEach(terminal::note);
+    return copies.problems().isEmpty() ? Terminal.FINE : Terminal.PROBLEMS_FOUND;
   }
 
   static String rows(Collection collection) {

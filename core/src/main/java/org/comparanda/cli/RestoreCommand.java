@@ -58,8 +58,8 @@ final class RestoreCommand implements Callable<Integer> {
         terminal.note("Its Day Book does not hold: " + broken.sentence());
         return Terminal.PROBLEMS_FOUND;
       }
+      return BackupCommand.pictures(restored.takePhotosBeside(in.toAbsolutePath()), terminal);
     }
-    return Terminal.FINE;
   }
 
   private boolean openCopy() throws IOException {

@@ -23,6 +23,9 @@ public interface Photos {
    */
   Outcome<Photo> attach(PhotoSubject subject, String name, byte[] bytes, Optional<PersonId> person);
 
+  /** Where a small copy for lists lies, once one was made; never the picture itself. */
+  Path thumbnail(Photo photo);
+
   /** The file as it came; it may be gone if someone took it out of the folder. */
   Path file(Photo photo);
 }

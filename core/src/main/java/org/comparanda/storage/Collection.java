@@ -237,7 +237,7 @@ public final class Collection implements AutoCloseable {
 
   /** Pictures of bones and animals. */
   public Photos photos() {
-    return new SqlPhotos(database, dayBook, clock, file);
+    return new SqlPhotos(database, dayBook, clock, new PhotoFolder(file));
   }
 
   /** Bone numbers by the trays' rules. */
@@ -427,6 +427,16 @@ public final class Collection implements AutoCloseable {
     } catch (IOException problem) {
       throw CollectionProblem.notWritable(place);
     }
+  }
+
+  /** Copies the pictures beside this collection to their place beside another file. */
+  public PhotoCopies copyPhotosBeside(Path other) {
+    return new PhotoFolder(file).copyTo(new PhotoFolder(other), photos().all());
+  }
+
+  /** Takes this collection's pictures from their place beside another file. */
+  public PhotoCopies takePhotosBeside(Path other) {
+    return new PhotoFolder(other).copyTo(new PhotoFolder(file), photos().all());
   }
 
   /** SHA-256 over all rows, in hexadecimal: equal for equal content, whatever the file's layout. */

@@ -1,12 +1,6 @@
 package org.comparanda.storage;
 
-import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -26,11 +20,8 @@ import org.comparanda.tray.TrayBone;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 
-/**
- * Pictures: rows in the collection's file, the pictures themselves in the folder beside it that has
- * its name and ends in {@code .photos}, each under the hash of its content.
- */
-record SqlPhotos(Database database, DayBookRows dayBook, Clock clock, Path collection)
+/** Pictures: rows in the collection's file, the pictures themselves in the folder beside it. */
+record SqlPhotos(Database database, DayBookRows dayBook, Clock clock, PhotoFolder folder)
     implements Photos {
   private static final String BONE = "BONE";
   private static final String ANIMAL = "ANIMAL";
@@ -68,7 +59,8 @@ record SqlPhotos(Database database, DayBookRows dayBook, Clock clock, Path colle
       return Outcome.none(refused.get(), "Nothing was stored.");
     }
     String hash = picture.hash();
-    store(hash, picture); // the file first: a row never points at nothing
+    folder.store(
+        hash, picture.form(), picture.bytes()); // the file first: a row never points at nothing
     return Outcome.of(database.write(h -> row(h, subject, name, picture, hash, person)));
   }
 
@@ -135,50 +127,14 @@ record SqlPhotos(Database database, DayBookRows dayBook, Clock clock, Path colle
         > 0;
   }
 
-  /** Whole under its name or not at all, and on the disk when this returns. */
-  private void store(String hash, Picture picture) {
-    Path place = place(hash, picture.form());
-    if (Files.exists(place)) {
-      return;
-    }
-    try {
-      Path folder = place.resolveSibling("");
-      Files.createDirectories(folder);
-      Path unfinished = Files.createTempFile(folder, "unfinished", picture.form().ending());
-      try {
-        try (FileChannel out = FileChannel.open(unfinished, StandardOpenOption.WRITE)) {
-          ByteBuffer bytes = ByteBuffer.wrap(picture.bytes());
-          while (bytes.hasRemaining()) {
-            out.write(bytes);
-          }
-          out.force(true);
-        }
-        Files.move(unfinished, place, StandardCopyOption.ATOMIC_MOVE);
-      } finally {
-        Files.deleteIfExists(unfinished);
-      }
-    } catch (IOException problem) {
-      throw CollectionProblem.notWritable(place);
-    }
+  @Override
+  public Path file(Photo photo) {
+    return folder.place(photo.hash(), photo.form());
   }
 
   @Override
-  public Path file(Photo photo) {
-    return place(photo.hash(), photo.form());
-  }
-
-  private Path place(String hash, PictureForm form) {
-    return folder(collection).resolve(hash.substring(0, 2)).resolve(hash + form.ending());
-  }
-
-  /** The folder of a collection's pictures. */
-  static Path folder(Path collection) {
-    String name = String.valueOf(collection.getFileName());
-    String bare =
-        name.endsWith(Collection.ENDING)
-            ? name.substring(0, name.length() - Collection.ENDING.length())
-            : name;
-    return collection.resolveSibling(bare + ".photos");
+  public Path thumbnail(Photo photo) {
+    return folder.thumbnail(photo.hash());
   }
 
   private static String kind(PhotoSubject subject) {

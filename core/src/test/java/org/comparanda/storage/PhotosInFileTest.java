@@ -131,4 +131,25 @@ class PhotosInFileTest {
     assertEquals(List.of(), files());
     assertFalse(Files.exists(folder.resolve("room.photos")));
   }
+
+  @Test
+  void aBackupTakesThePicturesAlongAndSaysWhichIsGoneOrAltered() throws IOException {
+    Photo photo = attached(BONE, "gps.jpg");
+    Path copy = folder.resolve("monday.backup");
+    assertEquals(new PhotoCopies(1, List.of()), collection.copyPhotosBeside(copy));
+    Path there = folder.resolve("monday.backup.photos").resolve(photo.hash().substring(0, 2));
+    try (java.util.stream.Stream<Path> files = Files.list(there)) {
+      assertArrayEquals(picture, Files.readAllBytes(files.findFirst().orElseThrow()));
+    }
+    Path stored = collection.photos().file(photo);
+    byte[] altered = picture.clone();
+    altered[altered.length / 2] ^= 1;
+    Files.write(stored, altered);
+    PhotoCopies second = collection.copyPhotosBeside(folder.resolve("tuesday.backup"));
+    assertEquals(0, second.copied());
+    assertTrue(second.problems().get(0).contains("was altered"), second.problems().toString());
+    Files.delete(stored);
+    assertEquals(new PhotoCopies(1, List.of()), collection.takePhotosBeside(copy));
+    assertArrayEquals(picture, Files.readAllBytes(stored));
+  }
 }

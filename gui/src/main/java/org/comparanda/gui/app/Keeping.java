@@ -10,6 +10,8 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.comparanda.capture.LaggingDrafts;
 import org.comparanda.gui.capture.ReadingPlace;
+import org.comparanda.gui.photos.PhotosViewModel;
+import org.comparanda.gui.photos.PictureDialog;
 import org.comparanda.gui.shelf.ShelfPages;
 import org.comparanda.gui.shelf.ShelfView;
 import org.comparanda.gui.shelf.ShelfViewModel;
@@ -66,6 +68,12 @@ final class Keeping {
         new MoveViewModel(room, signature, place.work(), place.ui(), skeleton::moved);
     MoveViewModel ofCard =
         new MoveViewModel(room, signature, place.work(), place.ui(), now -> card.changed());
+    PhotosViewModel photos =
+        new PhotosViewModel(
+            place.collection().photos(),
+            place.work(),
+            place.ui(),
+            Words.of("photos", place.locale()));
     place.memory().recall("person").ifPresent(signature.whoProperty()::set);
     TaxaViewModel taxa =
         new TaxaViewModel(
@@ -90,7 +98,14 @@ final class Keeping {
                             System::nanoTime,
                             () -> view[0].show(ShelfPages.ANIMALS)),
                 "taxa", () -> new TaxaPage(taxa, OpenDialog.ofTables()),
-                "card", () -> new CardPage(card, ofCard, () -> view[0].show(ShelfPages.ANIMALS)),
+                "card",
+                    () ->
+                        new CardPage(
+                            card,
+                            ofCard,
+                            photos,
+                            new PictureDialog(() -> view[0].getScene().getWindow()),
+                            () -> view[0].show(ShelfPages.ANIMALS)),
                 "findings", () -> new FindingsPage(findings, id -> view[0].open(id)),
                 "stock",
                     () -> new StockPage(stock, (taxon, element) -> view[0].list(taxon, element)),

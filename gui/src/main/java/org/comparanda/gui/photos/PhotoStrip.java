@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.collections.ListChangeListener;
 import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -70,22 +71,33 @@ public final class PhotoStrip extends VBox {
   private void show() {
     row.getChildren().clear();
     for (PhotosViewModel.Shown one : photos.shown()) {
-      ImageView view = new ImageView();
-      view.setPreserveRatio(true);
-      view.setFitHeight(THUMBNAIL);
-      view.setImage(
-          new Image(one.file().toUri().toString(), 2 * THUMBNAIL, 2 * THUMBNAIL, true, true, true));
       String said =
           words.get(
-              "photo.said",
+              one.small().isPresent() ? "photo.said" : "photo.gone",
               one.photo().name(),
               one.photo().width(),
               one.photo().height(),
               one.photo().hash().substring(0, 12));
-      view.setAccessibleText(said);
-      Tooltip.install(view, new Tooltip(said));
-      row.getChildren().add(view);
+      row.getChildren()
+          .add(one.small().map(file -> picture(file, said)).orElseGet(() -> gone(said)));
     }
+  }
+
+  private static Node picture(Path file, String said) {
+    ImageView view = new ImageView();
+    view.setPreserveRatio(true);
+    view.setFitHeight(THUMBNAIL);
+    view.setImage(new Image(file.toUri().toString(), true));
+    view.setAccessibleText(said);
+    Tooltip.install(view, new Tooltip(said));
+    return view;
+  }
+
+  private static Node gone(String said) {
+    Label label = new Label(said);
+    label.setWrapText(true);
+    label.getStyleClass().add("warning");
+    return label;
   }
 
   private static void over(DragEvent event) {

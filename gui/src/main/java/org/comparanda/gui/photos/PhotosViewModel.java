@@ -24,6 +24,7 @@ import org.comparanda.statistics.Outcome;
 /** The pictures of one bone or animal. */
 public final class PhotosViewModel {
   private final Photos photos;
+  private final Thumbnails thumbnails;
   private final Executor work;
   private final Executor ui;
   private final Words words;
@@ -33,8 +34,8 @@ public final class PhotosViewModel {
   private final StringProperty message = new SimpleStringProperty("");
   private Optional<PersonId> person = Optional.empty();
 
-  /** A picture with its file. */
-  public record Shown(Photo photo, Path file) {}
+  /** A picture with its small copy; without one where its file is gone. */
+  public record Shown(Photo photo, Optional<Path> small) {}
 
   /**
    * @param work runs what reads and writes files
@@ -42,6 +43,7 @@ public final class PhotosViewModel {
    */
   public PhotosViewModel(Photos photos, Executor work, Executor ui, Words words) {
     this.photos = photos;
+    thumbnails = new Thumbnails(photos);
     this.work = work;
     this.ui = ui;
     this.words = words;
@@ -67,11 +69,24 @@ public final class PhotosViewModel {
     subject.set(next);
     person = who;
     message.set("");
-    shown.setAll(next.map(this::read).orElse(List.of()));
+    shown.clear();
+    next.ifPresent(
+        of ->
+            work.execute(
+                () -> {
+                  List<Shown> read = read(of);
+                  ui.execute(() -> take(of, read));
+                }));
   }
 
   private List<Shown> read(PhotoSubject of) {
-    return photos.of(of).stream().map(p -> new Shown(p, photos.file(p))).toList();
+    return photos.of(of).stream().map(p -> new Shown(p, thumbnails.of(p))).toList();
+  }
+
+  private void take(PhotoSubject of, List<Shown> read) {
+    if (subject.get().equals(Optional.of(of))) {
+      shown.setAll(read);
+    }
   }
 
   /** Attaches files; each is stored or refused for itself. */
@@ -98,14 +113,13 @@ public final class PhotosViewModel {
                 work.execute(
                     () -> {
                       Outcome<Photo> outcome = photos.attach(of, name, source.bytes(), person);
-                      ui.execute(() -> arrived(of, name, outcome));
+                      List<Shown> read = read(of);
+                      ui.execute(() -> arrived(of, read, name, outcome));
                     }));
   }
 
-  private void arrived(PhotoSubject of, String name, Outcome<Photo> outcome) {
-    if (subject.get().equals(Optional.of(of))) {
-      shown.setAll(read(of));
-    }
+  private void arrived(PhotoSubject of, List<Shown> read, String name, Outcome<Photo> outcome) {
+    take(of, read);
     message.set(
         outcome.fold(
             photo -> words.get("photo.stored", name),

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.comparanda.capture.NamedKey;
+import org.comparanda.gui.photos.PhotosViewModel;
+import org.comparanda.photo.Photo;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -43,12 +45,33 @@ class PhotosOnBenchTest {
     return out.toByteArray();
   }
 
+  /** 192 pixels high: twice what is shown; 300 / 400 of it wide. */
+  @Test
+  void aSmallCopyIsKeptUnderTheSameHashAndThePictureIsLeftAlone() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageIO.write(new BufferedImage(300, 400, BufferedImage.TYPE_INT_RGB), "png", out);
+    bench.photos().add(List.of(Files.write(folder.resolve("tall.png"), out.toByteArray())));
+    PhotosViewModel.Shown shown = bench.photos().shown().get(0);
+    Path small = shown.small().orElseThrow();
+    assertEquals(room.collection().photos().thumbnail(shown.photo()), small);
+    BufferedImage drawn = ImageIO.read(small.toFile());
+    assertEquals(List.of(144, 192), List.of(drawn.getWidth(), drawn.getHeight()));
+    Path whole = room.collection().photos().file(shown.photo());
+    assertArrayEquals(out.toByteArray(), Files.readAllBytes(whole));
+    Files.delete(whole);
+    Files.delete(small);
+    bench.step(1);
+    bench.step(-1);
+    assertEquals(Optional.empty(), bench.photos().shown().get(0).small());
+  }
+
   @Test
   void aFileIsStoredAsItIsAndShownWithItsBone() throws IOException {
     Path file = Files.write(folder.resolve("left.png"), png());
     bench.photos().add(List.of(file));
     assertEquals(1, bench.photos().shown().size());
-    assertArrayEquals(png(), Files.readAllBytes(bench.photos().shown().get(0).file()));
+    Photo stored = bench.photos().shown().get(0).photo();
+    assertArrayEquals(png(), Files.readAllBytes(room.collection().photos().file(stored)));
     assertEquals("Stored: left.png.", bench.photos().messageProperty().get());
     assertEquals(
         Optional.of(bench.personProperty().get().id()),

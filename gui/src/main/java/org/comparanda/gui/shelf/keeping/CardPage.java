@@ -1,6 +1,9 @@
 package org.comparanda.gui.shelf.keeping;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
@@ -9,6 +12,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.control.PlainScroll;
+import org.comparanda.gui.photos.PhotosViewModel;
 import org.comparanda.gui.text.Words;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.Changes;
@@ -27,9 +31,16 @@ public final class CardPage extends BorderPane {
    * The page.
    *
    * @param moves moves a bone of the open card
+   * @param photos of the open card's animal
+   * @param choose asks for files of pictures
    * @param close leaves it
    */
-  public CardPage(CardViewModel model, MoveViewModel moves, Runnable close) {
+  public CardPage(
+      CardViewModel model,
+      MoveViewModel moves,
+      PhotosViewModel photos,
+      Supplier<List<Path>> choose,
+      Runnable close) {
     this.model = model;
     words = model.room().words();
     setId("card-page");
@@ -52,7 +63,11 @@ public final class CardPage extends BorderPane {
     VBox.setVgrow(left.getChildren().get(1), Priority.ALWAYS);
     HBox.setHgrow(left, Priority.ALWAYS);
     VBox side =
-        new VBox(new BonesCard(model, moves), new DoublesCard(model), new HistoryCard(model));
+        new VBox(
+            new BonesCard(model, moves),
+            new PhotosCard(model, photos, choose),
+            new DoublesCard(model),
+            new HistoryCard(model));
     side.getStyleClass().add("card-side");
     HBox halves = new HBox(left, new PlainScroll(side));
     halves.getStyleClass().add("halves");
