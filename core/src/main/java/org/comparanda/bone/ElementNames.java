@@ -32,7 +32,11 @@ public final class ElementNames {
 
   /** What an element is called. */
   public String of(Element element) {
-    String key = element.key().value();
-    return bundle.containsKey(key) ? bundle.getString(key) : element.name();
+    return of(element.key(), element.name());
+  }
+
+  /** What the element of a key is called; as in the protocol where the file lacks it. */
+  public String of(ElementKey key, String inProtocol) {
+    return bundle.containsKey(key.value()) ? bundle.getString(key.value()) : inProtocol;
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.ElementKey;
+import org.comparanda.bone.ElementNames;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Symmetry;
 import org.comparanda.measurement.How;
@@ -62,9 +63,10 @@ final class ProtocolTables {
   }
 
   private static Element element(TableRow row) {
+    ElementKey key = new ElementKey(row.text("key"));
     return new Element(
-        new ElementKey(row.text("key")),
-        row.text("name"),
+        key,
+        ElementNames.in(row.language()).of(key, row.text("name")),
         row.text("region"),
         row.word("symmetry", Symmetry.class),
         row.counts("perSkeleton"),

@@ -38,15 +38,15 @@ public record ReferenceTables(
 
   /**
    * The tables packed with the program, what they say to a person in a language: definitions,
-   * mistakes, captions, questions. Keys, codes and the names of elements are the same in all; see
-   * {@link org.comparanda.bone.ElementNames}. Errors: {@link BrokenTable}.
+   * mistakes, captions, questions, names of elements. Keys and codes are the same in all. Errors:
+   * {@link BrokenTable}.
    */
   public static ReferenceTables shipped(Locale language) {
     Protocol protocol =
         ProtocolTables.read(
             TableFile.shipped("elements.json", language),
             TableFile.shipped("measurements.json", language));
-    TaxonTree taxa = TaxonTable.read(TableFile.shipped("taxa.json"));
+    TaxonTree taxa = TaxonTable.read(TableFile.shipped("taxa.json", language));
     return new ReferenceTables(
         protocol,
         OutlineTable.read(TableFile.shipped("outlines.json", language), protocol),

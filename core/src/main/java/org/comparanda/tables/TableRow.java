@@ -48,6 +48,11 @@ final class TableRow {
     return value.textValue();
   }
 
+  /** The language of what is said. */
+  Locale language() {
+    return language;
+  }
+
   /** The name of the field that says this in the language of the file. */
   String said(String field) {
     String own = field + "_" + language.getLanguage();

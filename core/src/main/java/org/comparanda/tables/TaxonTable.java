@@ -37,7 +37,7 @@ final class TaxonTable {
   private static Taxon taxon(TableRow row) {
     return new Taxon(
         new TaxonName(row.text("name")),
-        row.textOrEmpty("commonName"),
+        row.textOrEmpty(row.said("commonName")),
         row.textOrEmpty("author"),
         row.text("rank"),
         row.has("parent") ? Optional.of(new TaxonName(row.text("parent"))) : Optional.empty(),

@@ -59,6 +59,6 @@ public final class TraitTable {
         row.text(row.said("look")),
         row.text(row.said("question")),
         yes,
-        row.text("source"));
+        row.text(row.said("source")));
   }
 }

@@ -33,6 +33,8 @@ class GermanTablesTest {
     "equations,howVerified",
     "traits,look",
     "traits,question",
+    "traits,source",
+    "taxa,commonName",
     "element-key,hint",
     "element-key,text",
     "element-key,sentence"

@@ -92,7 +92,7 @@ public final class Desktop extends Application {
                           doors.sits(name);
                           doors.collection().ifPresent(inside);
                         }),
-                    before.fold(ok -> "", none -> none.reason())));
+                    before.fold(ok -> "", none -> words.said(none.reason()))));
     stage.setTitle(words.get("window.title"));
     stage.setMinWidth(1024);
     stage.setMinHeight(640);

@@ -79,7 +79,7 @@ final class Keeping {
         new TaxaViewModel(
             room,
             place.collection().names(),
-            ReferenceTables.shipped().taxa(),
+            ReferenceTables.shipped(place.locale()).taxa(),
             signature,
             place.work(),
             place.ui(),
@@ -162,7 +162,7 @@ final class Keeping {
         place.clock().instant(),
         place.collection().dayBookHead(),
         simulated ? SlipFacts.DataKind.SIMULATED : SlipFacts.DataKind.RECORDED,
-        place.tables().protocol(),
+        place.printed(),
         PersonId::value);
   }
 }

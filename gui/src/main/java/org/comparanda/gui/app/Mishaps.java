@@ -35,6 +35,6 @@ final class Mishaps implements Thread.UncaughtExceptionHandler {
 
   private String sentence(Throwable mishap) {
     String said = mishap.getMessage();
-    return said == null || said.isBlank() ? words.get("mishap.unnamed") : said;
+    return said == null || said.isBlank() ? words.get("mishap.unnamed") : words.said(said);
   }
 }

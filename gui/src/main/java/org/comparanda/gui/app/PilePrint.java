@@ -28,7 +28,7 @@ record PilePrint(Workplace place) implements PileRoom.Printing {
             place.clock().instant(),
             place.collection().dayBookHead(),
             simulated ? SlipFacts.DataKind.SIMULATED : SlipFacts.DataKind.RECORDED,
-            place.tables().protocol(),
+            place.printed(),
             id ->
                 place
                     .collection()

@@ -67,7 +67,7 @@ public final class Screens {
         new CardsRoom(
             place.collection().oldCards(),
             place.collection().trays(),
-            new CardParser(CardWordTable.shipped(place.tables().protocol(), place.tables().taxa())),
+            new CardParser(CardWordTable.shipped(place.printed(), place.tables().taxa())),
             place.tables().protocol(),
             words,
             place.clock());

@@ -81,7 +81,7 @@ final class SlipFolder implements SlipDesk {
         Simulated.of(collection) == Simulated.SIMULATED
             ? SlipFacts.DataKind.SIMULATED
             : SlipFacts.DataKind.RECORDED,
-        place.tables().protocol(),
+        place.printed(),
         this::name);
   }
 

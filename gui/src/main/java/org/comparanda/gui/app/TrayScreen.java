@@ -88,16 +88,16 @@ final class TrayScreen {
   private List<String> counts(String lot) {
     CalledBones called = CalledBones.of(place.collection().trays(), List.of(lot));
     if (called.refusal().isPresent()) {
-      return List.of(called.refusal().get());
+      return List.of(words.said(called.refusal().get()));
     }
     SkeletonGroups groups = SkeletonGroups.shipped(place.tables().taxa());
     Tally tally = new Tally(new ProtocolNumbers(place.tables().protocol(), groups::of, Map.of()));
-    List<String> lines = new ArrayList<>(List.of(called.sentence()));
+    List<String> lines = new ArrayList<>(List.of(words.said(called.sentence())));
     for (PlaceTally here : tally.count(called.rows())) {
       lines.add(words.get("count.place", here.place()));
       for (TaxonTally taxon : here.taxa()) {
         lines.add(words.get("count.taxon", taxon.taxon(), taxon.nisp(), taxon.mni()));
-        taxon.steps().forEach(step -> lines.add("    " + step));
+        taxon.steps().forEach(step -> lines.add("    " + words.said(step)));
       }
     }
     lines.add(words.get("count.closing"));
@@ -139,7 +139,7 @@ final class TrayScreen {
         place.clock().instant(),
         head,
         simulated ? SlipFacts.DataKind.SIMULATED : SlipFacts.DataKind.RECORDED,
-        place.tables().protocol(),
+        place.printed(),
         this::name);
   }
 

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.Locale;
 import java.util.concurrent.Executor;
 import org.comparanda.gui.capture.Memory;
+import org.comparanda.measurement.Protocol;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
 
@@ -41,5 +42,10 @@ public record Workplace(
       Collection collection,
       Memory memory) {
     this(work, waits -> {}, ui, locale, clock, look, tables, collection, memory);
+  }
+
+  /** The protocol in English, the language of what is printed and of the words on old cards. */
+  Protocol printed() {
+    return ReferenceTables.shipped().protocol();
   }
 }

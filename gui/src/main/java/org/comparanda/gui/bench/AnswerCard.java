@@ -1,8 +1,8 @@
 package org.comparanda.gui.bench;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
@@ -58,8 +58,11 @@ final class AnswerCard extends VBox {
         suggestion.map(Suggestion::sentence).orElseGet(this::beforeTheFirst),
         suggestion.map(AnswerCard::names).orElse(List.of()));
     List<String> names = suggestion.map(AnswerCard::names).orElse(List.of());
-    List<String> all = suggestion.map(AnswerCard::under).orElse(List.of());
-    show(sample, suggestion.map(Suggestion::sampleLine).orElse(words.get("answer.how")), names);
+    List<String> all = suggestion.map(this::under).orElse(List.of());
+    show(
+        sample,
+        suggestion.map(s -> words.said(s.sampleLine())).orElse(words.get("answer.how")),
+        names);
     show(details, all.isEmpty() ? "" : all.get(0), names);
     full.setText(String.join("\n", all));
     if (all.size() > 1) {
@@ -87,10 +90,8 @@ final class AnswerCard extends VBox {
         .orElse(words.get("answer.none"));
   }
 
-  private static List<String> under(Suggestion s) {
-    List<String> all = new ArrayList<>(s.details());
-    all.addAll(s.warnings());
-    return all;
+  private List<String> under(Suggestion s) {
+    return Stream.concat(s.details().stream(), s.warnings().stream()).map(words::said).toList();
   }
 
   static List<String> names(Suggestion s) {

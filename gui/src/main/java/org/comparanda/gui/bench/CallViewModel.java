@@ -186,7 +186,7 @@ public final class CallViewModel {
                   onRecorded.accept(made);
                   return said(made);
                 },
-                none -> none.reason() + " " + none.remedy()));
+                none -> place.words().said(none.reason() + " " + none.remedy())));
   }
 
   private String said(Call call) {

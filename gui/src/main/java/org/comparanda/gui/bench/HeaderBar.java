@@ -17,7 +17,6 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.comparanda.bone.Element;
-import org.comparanda.bone.ElementNames;
 import org.comparanda.bone.Flag;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
@@ -141,9 +140,8 @@ final class HeaderBar extends BorderPane {
   }
 
   private Choice<Optional<Element>> element() {
-    ElementNames names = ElementNames.in(words.locale());
     List<Optional<Element>> all = bench.state().elements().stream().map(Optional::of).toList();
-    return new Choice<>("element", words.get("element"), all, e -> e.map(names::of).orElse(""))
+    return new Choice<>("element", words.get("element"), all, e -> e.map(Element::name).orElse(""))
         .bind(bench.state().elementProperty());
   }
 

@@ -65,7 +65,7 @@ final class NextCard extends VBox {
   private String under(Advice.Size s) {
     return s.estimate()
         .outsideRange()
-        .map(out -> words.get("size.outside", level(s), s.animals(), out.sentence()))
+        .map(out -> words.get("size.outside", level(s), s.animals(), words.said(out.sentence())))
         .orElse(words.get("size.within", level(s), s.animals()));
   }
 

@@ -63,9 +63,11 @@ final class ReasonsCard extends StackPane {
     Suggestion s = finding.get().suggestion();
     List<String> names = AnswerCard.names(s);
     heading("why.title");
-    s.details().forEach(detail -> content.getChildren().add(line(detail, names, "small")));
-    s.warnings().forEach(warning -> content.getChildren().add(line(warning, names, "small")));
-    content.getChildren().add(line(s.basis().method(), List.of(), "small"));
+    s.details()
+        .forEach(detail -> content.getChildren().add(line(words.said(detail), names, "small")));
+    s.warnings()
+        .forEach(warning -> content.getChildren().add(line(words.said(warning), names, "small")));
+    content.getChildren().add(line(words.said(s.basis().method()), List.of(), "small"));
     more.trial().ifPresent(trial -> trial(trial, names));
     calibrated(s, more.trial(), names);
     next(s.next());
@@ -104,7 +106,7 @@ final class ReasonsCard extends StackPane {
     content
         .getChildren()
         .add(line(listed.isEmpty() ? words.get("why.calibrated.empty") : listed, names, "small"));
-    content.getChildren().add(line(s.calibratedLabel(), names, "small"));
+    content.getChildren().add(line(words.said(s.calibratedLabel()), names, "small"));
     trial
         .flatMap(t -> t.calibratedList().value())
         .ifPresent(

@@ -70,7 +70,7 @@ final class WhatItIs {
                     refit(bone, pieces, joined);
                     return Optional.empty();
                   },
-                  none -> Optional.of(none.reason() + " " + none.remedy()));
+                  none -> Optional.of(words().said(none.reason() + " " + none.remedy())));
         });
   }
 

@@ -120,7 +120,7 @@ public final class LessonViewModel {
       message.set(said(done.card()));
     } else if (lesson instanceof CardLesson.NotLearned not) {
       learned.set(Optional.empty());
-      message.set(not.reason());
+      message.set(words.said(not.reason()));
     }
   }
 

@@ -60,8 +60,12 @@ public final class Notices extends VBox {
   private String said(Warning warning) {
     return warning
         .proposal()
-        .map(mm -> warning.sentence() + " " + words.get("proposal", numbers.upTo(mm.mm(), 2)))
-        .orElse(warning.sentence());
+        .map(
+            mm ->
+                words.said(warning.sentence())
+                    + " "
+                    + words.get("proposal", numbers.upTo(mm.mm(), 2)))
+        .orElse(words.said(warning.sentence()));
   }
 
   private Node reasons() {

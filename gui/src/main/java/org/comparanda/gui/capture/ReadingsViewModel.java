@@ -214,7 +214,7 @@ public final class ReadingsViewModel {
     } else if (command instanceof Command.Answer answer) {
       beyond.answer(answer.text());
     } else if (command instanceof Command.Ignored ignored) {
-      say(ignored.sentence());
+      say(place.words().said(ignored.sentence()));
     } else if (command instanceof Command.Plain plain) {
       follow(plain);
     }
@@ -266,7 +266,7 @@ public final class ReadingsViewModel {
               return read;
             },
             refused -> {
-              say(refused.reason());
+              say(place.words().said(refused.reason()));
               return refused;
             });
   }

@@ -24,6 +24,7 @@ import org.comparanda.oldcards.Proposal;
 /** The open card: its words marked with what they were read as, the proposal, the decision. */
 final class CardPane extends VBox {
   private final Words words;
+  private final OldCardsViewModel model;
   private final FlowPane text = new FlowPane();
   private final Label found = new Label();
   private final GridPane read = new GridPane();
@@ -33,9 +34,11 @@ final class CardPane extends VBox {
   private final Button refuse = new Button();
 
   CardPane(OldCardsViewModel model, Words words) {
+    this.model = model;
     this.words = words;
     getStyleClass().addAll("card", "open-card");
     found.getStyleClass().add("note");
+    text.setId("card-text");
     text.getStyleClass().add("marked");
     read.getStyleClass().add("facts");
     remarks.getStyleClass().add("remarks");
@@ -126,8 +129,11 @@ final class CardPane extends VBox {
             "found", shown.card().card().source(), String.valueOf(shown.card().card().row())));
     shown.stretches().forEach(s -> text.getChildren().add(marked(s)));
     proposal(shown.said());
-    shown.said().doubts().forEach(d -> remarks.getChildren().add(wrapped(d, "warning")));
-    shown.said().taken().forEach(t -> remarks.getChildren().add(wrapped(t, "note")));
+    shown
+        .said()
+        .doubts()
+        .forEach(d -> remarks.getChildren().add(wrapped(words.said(d), "warning")));
+    shown.said().taken().forEach(t -> remarks.getChildren().add(wrapped(words.said(t), "note")));
     shown
         .card()
         .latest()
@@ -166,18 +172,22 @@ final class CardPane extends VBox {
         new String[] {
           "name", said.taxon().map(t -> (t + " " + said.qualifier().sign()).strip()).orElse("–")
         });
-    rows.add(new String[] {"element", said.element().map(Object::toString).orElse("–")});
+    rows.add(new String[] {"element", said.element().map(model::named).orElse("–")});
     if (said.side() != Side.NOT_KNOWN) {
-      rows.add(new String[] {"side", plain(said.side())});
+      rows.add(new String[] {"side", words.said(plain(said.side()))});
     }
     if (said.portion() != Portion.WHOLE) {
-      rows.add(new String[] {"portion", plain(said.portion())});
+      rows.add(new String[] {"portion", words.said(plain(said.portion()))});
     }
     if (!said.flags().isEmpty()) {
       rows.add(
           new String[] {
             "flags",
-            said.flags().stream().map(CardPane::plain).sorted().collect(Collectors.joining(", "))
+            said.flags().stream()
+                .map(CardPane::plain)
+                .map(words::said)
+                .sorted()
+                .collect(Collectors.joining(", "))
           });
     }
     if (said.count() > 1) {

@@ -14,6 +14,7 @@ import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.comparanda.bone.BoneAge;
+import org.comparanda.bone.Element;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.exchange.table.CardList;
 import org.comparanda.measurement.PersonId;
@@ -130,6 +131,11 @@ public final class OldCardsViewModel {
     return notice;
   }
 
+  /** What an element is called. */
+  String named(ElementKey key) {
+    return room.protocol().element(key).map(Element::name).orElse(key.value());
+  }
+
   /** Keys of all elements. */
   public List<String> elements() {
     return room.protocol().elements().stream().map(e -> e.key().value()).sorted().toList();
@@ -165,7 +171,7 @@ public final class OldCardsViewModel {
           String said =
               read.fold(
                   cards -> room.words().get("brought", room.cards().add(cards), cards.size()),
-                  none -> none.reason());
+                  none -> room.words().said(none.reason()));
           List<CardOnFile> now = room.cards().all();
           ui.execute(
               () -> {
@@ -185,7 +191,7 @@ public final class OldCardsViewModel {
                 corrected(s.said())
                     .fold(
                         said -> accept(List.of(s.card()), Optional.of(said)),
-                        none -> notice(none.reason())));
+                        none -> notice(room.words().said(none.reason()))));
   }
 
   /** Accepts all plain cards of the open card's shape. */
@@ -241,7 +247,7 @@ public final class OldCardsViewModel {
       Outcome<AcceptedCard> made =
           AcceptedCard.of(card.card(), said, onto, by, room.clock().instant());
       if (made.value().isEmpty()) {
-        return made.fold(v -> "", none -> none.reason() + " " + none.remedy());
+        return made.fold(v -> "", none -> room.words().said(none.reason() + " " + none.remedy()));
       }
       made.value().ifPresent(accepted::add);
     }

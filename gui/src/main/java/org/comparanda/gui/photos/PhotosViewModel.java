@@ -123,7 +123,8 @@ public final class PhotosViewModel {
     message.set(
         outcome.fold(
             photo -> words.get("photo.stored", name),
-            none -> words.get("photo.refused", name, none.reason() + " " + none.remedy())));
+            none ->
+                words.get("photo.refused", name, words.said(none.reason() + " " + none.remedy()))));
   }
 
   private static byte[] bytes(Path file) {

@@ -107,7 +107,7 @@ final class ArrivalPane extends VBox {
               words.get("facts", a.what(), a.cameIn().toString(), a.from())
                   + (a.permit().isEmpty() ? "" : " " + words.get("facts.permit", a.permit()))
                   + (a.remarks().isEmpty() ? "" : " " + a.remarks()));
-          why.setText(e.why());
+          why.setText(words.said(e.why()));
           stage.setValue(a.stage());
         });
   }

@@ -44,6 +44,11 @@ final class LookWords {
             .withZone(room.clock().getZone());
   }
 
+  /** Why nothing was done and what to do, as core says it. */
+  String refused(String reason, String remedy) {
+    return words.get("refused", words.said(reason), words.said(remedy));
+  }
+
   String get(String key, Object... places) {
     return words.get(key, places);
   }

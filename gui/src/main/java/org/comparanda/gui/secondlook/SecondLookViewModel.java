@@ -241,7 +241,7 @@ public final class SecondLookViewModel {
     message.set(
         made.fold(
             call -> said.get(key, bone.value(), call.written()),
-            none -> said.get("refused", none.reason(), none.remedy())));
+            none -> said.refused(none.reason(), none.remedy())));
     if (made.value().isPresent()) {
       taking.forget();
       refresh();

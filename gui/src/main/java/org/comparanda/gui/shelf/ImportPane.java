@@ -41,8 +41,8 @@ final class ImportPane extends VBox {
     column("row", 60, p -> p.row().map(String::valueOf).orElse(""));
     column("column", 130, p -> p.column().orElse(""));
     column("value", 150, p -> p.value().orElse(""));
-    column("message", 330, TableProblem::message);
-    column("remedy", 400, TableProblem::remedy);
+    column("message", 330, p -> words.said(p.message()));
+    column("remedy", 400, p -> words.said(p.remedy()));
     problems.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     add.setId("import-add");
     add.getStyleClass().setAll("button", "record");

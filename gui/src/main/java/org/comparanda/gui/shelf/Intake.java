@@ -114,7 +114,10 @@ final class Intake {
             read -> Optional.of(read.content()),
             report -> {
               state.set(
-                  new ImportState(Stage.REFUSED, report.lines().get(0), byRow(report.problems())));
+                  new ImportState(
+                      Stage.REFUSED,
+                      room.words().said(report.lines().get(0)),
+                      byRow(report.problems())));
               return Optional.<TablePreview>empty();
             })
         .ifPresent(
@@ -159,7 +162,7 @@ final class Intake {
                           MappingText.read(name, t)
                               .fold(
                                   saved -> readAs(saved, against),
-                                  none -> refusedWith(none.reason()))));
+                                  none -> refusedWith(room.words().said(none.reason())))));
         });
   }
 
@@ -211,7 +214,7 @@ final class Intake {
                             report ->
                                 new ImportState(
                                     Stage.REFUSED,
-                                    report.lines().get(0),
+                                    room.words().said(report.lines().get(0)),
                                     byRow(report.problems())))));
           } catch (CancellationException asked) {
             ui.execute(this::saidStopped);
@@ -235,7 +238,9 @@ final class Intake {
   private ImportState keep(TableRead<List<AnimalCard>> read, Optional<SetDown> begun) {
     sound = Optional.of(read);
     String sentence =
-        room.words().get("import.sound", read.content().size()) + " " + read.facts().sentence();
+        room.words().get("import.sound", read.content().size())
+            + " "
+            + room.words().said(read.facts().sentence());
     return new ImportState(Stage.SOUND, sentence, List.of())
         .begun(begun.map(down -> said("import.begun", down)));
   }

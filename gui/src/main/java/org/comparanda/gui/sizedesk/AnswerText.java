@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.comparanda.gui.text.Numbers;
+import org.comparanda.gui.text.Words;
 import org.comparanda.sizeestimate.FittedLine;
 import org.comparanda.sizeestimate.SizeEstimate;
 import org.comparanda.statistics.Outcome;
@@ -21,17 +22,17 @@ public record AnswerText(String sentence, String detail, List<String> cautions) 
     cautions = List.copyOf(cautions);
   }
 
-  static AnswerText none(Outcome<?> outcome) {
+  static AnswerText none(Outcome<?> outcome, Words words) {
     return outcome.fold(
         value -> new AnswerText("", "", List.of()),
-        none -> new AnswerText(none.reason(), none.remedy(), List.of()));
+        none -> new AnswerText(words.said(none.reason()), words.said(none.remedy()), List.of()));
   }
 
   static AnswerText of(Sheet sheet, SizeFinding finding, FittedLine line) {
     Cautions cautions = new Cautions(sheet, finding);
     if (finding.estimate().isEmpty()) {
       List<String> said = new ArrayList<>(cautions.ofBones());
-      said.addAll(line.notes());
+      line.notes().forEach(note -> said.add(sheet.words().said(note)));
       return new AnswerText(
           sheet.words().get("answer.waiting", missing(sheet, finding, line)),
           lineDetail(sheet, finding, line),
@@ -39,12 +40,12 @@ public record AnswerText(String sentence, String detail, List<String> cautions) 
     }
     Optional<SizeEstimate> estimate = finding.estimate().get().value();
     if (estimate.isEmpty()) {
-      return none(finding.estimate().get());
+      return none(finding.estimate().get(), sheet.words());
     }
     List<String> said = new ArrayList<>(cautions.of(estimate.get(), line));
     second(sheet, finding).ifPresent(said::add);
     cautions.recorded().ifPresent(said::add);
-    said.addAll(line.notes());
+    line.notes().forEach(note -> said.add(sheet.words().said(note)));
     return new AnswerText(
         sheet.predict().name() + " " + figures(sheet, estimate.get(), line) + ".",
         lineDetail(sheet, finding, line) + " " + correction(sheet, estimate.get()),

@@ -69,7 +69,7 @@ public final class ChoicesViewModel {
               return level;
             },
             none -> {
-              problem.set(none.reason() + " " + none.remedy());
+              problem.set(words.said(none.reason() + " " + none.remedy()));
               return 0.0;
             });
   }
@@ -83,7 +83,8 @@ public final class ChoicesViewModel {
           ui.execute(
               () -> {
                 read.value().ifPresent(t -> choose(c -> c.withTree(t).withMethod(LineMethod.PGLS)));
-                problem.set(read.fold(t -> "", none -> none.reason() + " " + none.remedy()));
+                problem.set(
+                    read.fold(t -> "", none -> words.said(none.reason() + " " + none.remedy())));
               });
         });
   }

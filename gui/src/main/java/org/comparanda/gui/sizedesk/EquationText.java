@@ -61,7 +61,7 @@ final class EquationText {
   private String waiting(PublishedEquation equation, Outcome<Optional<Double>> mm) {
     return mm.fold(
         v -> words.get("equation.waiting", predictor(equation)),
-        none -> none.reason() + " " + none.remedy());
+        none -> words.said(none.reason() + " " + none.remedy()));
   }
 
   private String value(EquationAnswer answer) {
@@ -187,7 +187,7 @@ final class EquationText {
                 numbers.fixed(e.error().medianAbsolute(), 1),
                 words.get(e.error().mean() > 0 ? "equation.low" : "equation.high"),
                 numbers.fixed(Math.abs(e.error().mean()), 1)),
-        none -> words.get("equation.shelf.none", none.reason()));
+        none -> words.get("equation.shelf.none", words.said(none.reason())));
   }
 
   private String honest(PredictionInterval p, double value) {

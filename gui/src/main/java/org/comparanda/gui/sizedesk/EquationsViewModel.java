@@ -111,7 +111,9 @@ public final class EquationsViewModel {
           ui.execute(
               () -> {
                 read.value().ifPresent(this::add);
-                problem.set(read.fold(e -> "", none -> none.reason() + " " + none.remedy()));
+                problem.set(
+                    read.fold(
+                        e -> "", none -> room.words().said(none.reason() + " " + none.remedy())));
               });
         });
   }
@@ -124,7 +126,8 @@ public final class EquationsViewModel {
       return Outcome.of(all.stream().filter(e -> !before.contains(e)).toList());
     } catch (BrokenTable broken) {
       return Outcome.none(
-          String.valueOf(broken.getMessage()), room.words().get("equation.file.remedy"));
+          room.words().said(String.valueOf(broken.getMessage())),
+          room.words().get("equation.file.remedy"));
     } catch (IOException e) {
       return Outcome.none(
           room.words().get("file.unreadable", name), room.words().get("file.unreadable.remedy"));

@@ -107,7 +107,7 @@ public final class ReadingsViewModel {
         .fold(
             value -> value,
             none -> {
-              problem.set(none.reason() + " " + none.remedy());
+              problem.set(words.said(none.reason() + " " + none.remedy()));
               return Optional.empty();
             });
   }

@@ -91,7 +91,9 @@ final class SizeStudy {
     SizeFinding finding = SizeFinding.of(shelf, room.protocol(), ask);
     return finding
         .line()
-        .fold(line -> show(finding, line, axes), none -> SizeShown.none(AnswerText.none(none)));
+        .fold(
+            line -> show(finding, line, axes),
+            none -> SizeShown.none(AnswerText.none(none, room.words())));
   }
 
   private SizeShown show(SizeFinding finding, FittedLine line, AxisScale axes) {
@@ -137,7 +139,7 @@ final class SizeStudy {
 
   /** The paragraph for a paper, in English, with the note on invented animals. */
   private String methods(FittedLine line) {
-    String text = MethodsParagraph.of(line, this::named, room.version());
+    String text = room.words().said(MethodsParagraph.of(line, this::named, room.version()));
     return room.note().isEmpty() ? text : text + " " + room.note();
   }
 

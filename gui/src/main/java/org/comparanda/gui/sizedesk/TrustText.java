@@ -38,7 +38,7 @@ final class TrustText {
               return checks;
             },
             none -> {
-              text.plain("trust.none", none.reason() + " " + none.remedy());
+              text.plain("trust.none", words.said(none.reason() + " " + none.remedy()));
               return none;
             });
     return List.copyOf(text.lines);
@@ -75,7 +75,7 @@ final class TrustText {
                           numbers.fixed(wilson.upper(), 2)),
                       c.asPromised() ? Weight.FINE : Weight.CARE));
             },
-            none -> plain("trust.coverage", none.reason()));
+            none -> plain("trust.coverage", words.said(none.reason())));
   }
 
   private <T> void test(String key, Outcome<T> test, Function<T, Double> chance) {
@@ -90,7 +90,7 @@ final class TrustText {
                   words.get(key + (against ? ".against" : ".fine"), shown),
                   against ? Weight.CARE : Weight.FINE));
         },
-        none -> plain(key, none.reason()));
+        none -> plain(key, words.said(none.reason())));
   }
 
   private void robust(FittedLine line, LineChecks checks) {
@@ -123,7 +123,7 @@ final class TrustText {
                                             + numbers.fixed(Math.abs(moved), 1)),
                                 none -> slopes(s)),
                         Weight.PLAIN)),
-            none -> lines.add(new CheckLine(what, none.reason(), Weight.PLAIN)));
+            none -> lines.add(new CheckLine(what, words.said(none.reason()), Weight.PLAIN)));
   }
 
   /** The animal with the largest distance of Cook's. */
@@ -153,7 +153,7 @@ final class TrustText {
   }
 
   private <T> void say(String key, Outcome<T> outcome, Function<T, String> found) {
-    plain(key, outcome.fold(found, none -> none.reason()));
+    plain(key, outcome.fold(found, none -> words.said(none.reason())));
   }
 
   private boolean plain(String key, String found) {

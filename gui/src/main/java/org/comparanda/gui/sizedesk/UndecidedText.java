@@ -23,7 +23,8 @@ record UndecidedText(Words words, Locale locale, Quantity wanted) {
                             new Numbers(locale).fixed(100 * m.uncoveredShare(), 1))
                         : words.get("undecided.detail"),
                     List.of()),
-            none -> new AnswerText(none.reason(), none.remedy(), List.of()));
+            none ->
+                new AnswerText(words.said(none.reason()), words.said(none.remedy()), List.of()));
   }
 
   String own(Outcome<SizeEstimate> estimate) {
@@ -34,7 +35,7 @@ record UndecidedText(Words words, Locale locale, Quantity wanted) {
                     p -> figures(e.estimate(), p),
                     none ->
                         ShownUnit.of(wanted.unit(), e.estimate()).measured(e.estimate(), locale)),
-        none -> none.reason());
+        none -> words.said(none.reason()));
   }
 
   private String figures(double estimate, PredictionInterval p) {

@@ -14,10 +14,12 @@ import java.util.ResourceBundle;
 public final class Words {
   private final ResourceBundle bundle;
   private final Locale locale;
+  private final Sentences sentences;
 
   private Words(ResourceBundle bundle, Locale locale) {
     this.bundle = bundle;
     this.locale = locale;
+    this.sentences = Sentences.in(locale);
   }
 
   /** The words of a part, English where there are none in that language. */
@@ -36,6 +38,11 @@ public final class Words {
   /** The words of another part in the same language. */
   public Words part(String other) {
     return of(other, locale);
+  }
+
+  /** What core says in English (a reason, a remedy, a warning), in this language. */
+  public String said(String english) {
+    return sentences.said(english);
   }
 
   /** The text of a key, its places {0}, {1}, … filled; numbers written in the person's notation. */

@@ -91,7 +91,7 @@ public final class BoneViewModel {
                               c.written(),
                               model.said().who(c.person())),
                       form::forget),
-              none -> Done.said(model.said().get("said.refused", none.reason(), none.remedy())));
+              none -> Done.said(model.said().refused(none.reason(), none.remedy())));
         });
   }
 

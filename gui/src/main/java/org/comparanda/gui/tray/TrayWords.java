@@ -25,6 +25,11 @@ final class TrayWords {
     return words.get(key, places);
   }
 
+  /** Why nothing was done and what to do, as core says it. */
+  String refused(String reason, String remedy) {
+    return words.get("said.refused", words.said(reason), words.said(remedy));
+  }
+
   /** One of our enums: its kind, a dot, its name in small letters. */
   String word(String kind, Enum<?> value) {
     return words.get(kind + "." + value.name().toLowerCase(Locale.ROOT));
@@ -56,7 +61,7 @@ final class TrayWords {
         + "  "
         + who(event.person())
         + "  "
-        + event.words();
+        + words.said(event.words());
   }
 
   LotLine lot(LotProgress progress) {

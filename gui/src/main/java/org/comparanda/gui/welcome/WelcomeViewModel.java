@@ -84,7 +84,8 @@ public final class WelcomeViewModel {
   }
 
   private void opened(Outcome<CaliperCards> outcome) {
-    message.set(outcome.fold(ok -> "", none -> none.reason() + " " + none.remedy()).strip());
+    message.set(
+        outcome.fold(ok -> "", none -> words.said(none.reason() + " " + none.remedy())).strip());
     outcome
         .value()
         .ifPresent(

@@ -3,28 +3,18 @@ package org.comparanda.gui.pictures;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.function.Consumer;
-import java.util.function.Function;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
-import org.comparanda.gui.app.AppFrame;
 import org.comparanda.gui.app.Look;
-import org.comparanda.gui.app.Screen;
 import org.comparanda.gui.app.Screens;
 import org.comparanda.gui.app.Theme;
-import org.comparanda.gui.app.Workplace;
-import org.comparanda.gui.text.Words;
-import org.comparanda.storage.Collection;
-import org.comparanda.tables.ReferenceTables;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -47,36 +37,18 @@ class AccessTest {
     stage = opened;
   }
 
-  private record Case(String name, String screen, Pose.Shelf shelf, Consumer<Scene> take) {}
-
   @TestFactory
-  List<DynamicTest> everyScreenInEveryStateIsAccessible(FxRobot robot) throws IOException {
-    ReferenceTables tables = ReferenceTables.shipped();
-    Function<Pose.Shelf, Collection> collections = DemoCollection.all(tables);
-    List<Case> cases = new ArrayList<>();
-    screens(new Look(), tables, collections.apply(Pose.Shelf.DEMO))
-        .forEach(s -> cases.add(new Case(s.key(), s.key(), Pose.Shelf.DEMO, scene -> {})));
-    boolean full = System.getProperty("proof.size", "").equals("full");
-    Set<String> seen = new LinkedHashSet<>();
-    Poses.all().stream()
-        .filter(p -> !p.screen().equals("welcome")) // no screen of the rail
-        .filter(p -> full || (!p.state().equals("empty") && seen.add(p.screen())))
-        .forEach(
-            p ->
-                cases.add(new Case(p.screen() + " " + p.state(), p.screen(), p.shelf(), p.take())));
-    return cases.stream()
-        .filter(c -> c.name().startsWith(System.getProperty("screen", "")))
-        .map(
-            c ->
-                DynamicTest.dynamicTest(
-                    c.name(), () -> look(robot, c, tables, collections.apply(c.shelf()))))
+  List<DynamicTest> everyScreenInEveryStateIsAccessible(FxRobot robot) {
+    Stand stand = Stand.in(Locale.ENGLISH);
+    return stand.cases().stream()
+        .map(c -> DynamicTest.dynamicTest(c.name(), () -> look(robot, c, stand)))
         .toList();
   }
 
-  private void look(FxRobot robot, Case state, ReferenceTables tables, Collection collection) {
+  private void look(FxRobot robot, Stand.Case state, Stand stand) {
     List<String> faults = new ArrayList<>();
     Look look = new Look();
-    robot.interact(() -> stand(state, look, tables, collection));
+    robot.interact(() -> stand.on(stage, state, look));
     robot.interact(() -> faults.addAll(new Seen(stage.getScene()).unnamed()));
     faults.addAll(trap(robot));
     for (Theme theme : Theme.values()) {
@@ -111,31 +83,5 @@ class AccessTest {
         .filter(n -> !(n instanceof ToggleButton t && t.getToggleGroup() != null))
         .map(n -> "Tab does not reach " + Seen.said(n))
         .toList();
-  }
-
-  private void stand(Case state, Look look, ReferenceTables tables, Collection collection) {
-    look.motionProperty().set(false);
-    List<Screen> screens = screens(look, tables, collection);
-    AppFrame frame = new AppFrame(screens, look, Words.of("app", Locale.ENGLISH));
-    Scene scene = frame.scene(1366, 768);
-    stage.setScene(scene);
-    stage.show();
-    frame.open(state.screen());
-    frame.applyCss();
-    frame.layout();
-    state.take().accept(scene);
-  }
-
-  private static List<Screen> screens(Look look, ReferenceTables tables, Collection collection) {
-    return Screens.of(
-        new Workplace(
-            Runnable::run,
-            Runnable::run,
-            Locale.ENGLISH,
-            DemoCollection.CLOCK,
-            look,
-            tables,
-            collection,
-            new NoMemory()));
   }
 }

@@ -3,6 +3,7 @@ package org.comparanda.gui.pictures;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import javafx.event.ActionEvent;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -78,9 +79,9 @@ final class Hand {
     scene.getRoot().layout();
   }
 
-  /** Chooses the first entry of a list that reads like this. */
-  void choose(String list, String reads) {
-    chooseIn(find(list, ComboBox.class), text -> text.startsWith(reads));
+  /** Chooses the first entry of a list that begins so, in one language or another. */
+  void choose(String list, String... begins) {
+    chooseIn(find(list, ComboBox.class), text -> Stream.of(begins).anyMatch(text::startsWith));
   }
 
   @SuppressWarnings("unchecked") // a list of whatever; only its texts are looked at

@@ -224,7 +224,7 @@ final class Poses {
     scene.getRoot().layout();
     hand.type("field-permit", "X 17/2 (invented)");
     hand.type("field-hand_over_by", "new year");
-    hand.choose("field-export", "forbidden");
+    hand.choose("field-export", "forbidden", "verboten");
     hand.type("who", "demo");
     hand.type("why", "permit found in the file");
     hand.press("card-save");
@@ -320,7 +320,7 @@ final class Poses {
   /** A gharial of the shelf, recorded as 3.66 m long, put on the line of broad-snouted jaws. */
   private static void slenderSnout(Scene scene) {
     Hand hand = new Hand(scene);
-    hand.choose("from", "Mandible ML");
+    hand.choose("from", "Mandible ML", "Unterkiefer ML");
     hand.untick("taxa", entry -> entry.contains("Gavialis"));
     hand.type("own", "HB-0252");
   }
@@ -336,25 +336,25 @@ final class Poses {
     Hand hand = new Hand(scene);
     hand.press("more");
     hand.type("level", "90");
-    hand.choose("correction", "smearing");
+    hand.choose("correction", "smearing", "Residuenmittel");
   }
 
   /** A humerus and a femur of one find that can't be of one animal. */
   private static void severalBones(Scene scene) {
     Hand hand = new Hand(scene);
-    hand.choose("predict", "Body mass");
-    hand.choose("from", "Humerus SD");
+    hand.choose("predict", "Body mass", "Körpermasse");
+    hand.choose("from", "Humerus SD", "Oberarmbein SD");
     hand.type("reading", "16.9");
     hand.press("further-add");
-    hand.choose("further-0", "Femur SD");
+    hand.choose("further-0", "Femur SD", "Oberschenkelbein SD");
     hand.type("further-reading-0", "26");
   }
 
   /** A line across taxa on an invented tree, for a bone said to be of a sheep. */
   private static void tree(Scene scene) {
     Hand hand = new Hand(scene);
-    hand.choose("predict", "Body mass");
-    hand.choose("from", "Humerus SD");
+    hand.choose("predict", "Body mass", "Körpermasse");
+    hand.choose("from", "Humerus SD", "Oberarmbein SD");
     hand.type("reading", "16.9");
     hand.press("more");
     try {

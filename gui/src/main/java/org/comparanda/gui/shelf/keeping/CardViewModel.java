@@ -213,7 +213,8 @@ public final class CardViewModel {
 
   private void refuse(List<CardProblem> refused) {
     problems.clear();
-    refused.forEach(p -> problems.put(p.field(), p.message() + " " + p.remedy()));
+    refused.forEach(
+        p -> problems.put(p.field(), room.words().said(p.message() + " " + p.remedy())));
     sentence.set(room.words().get("card.refused", refused.size()));
   }
 
@@ -251,7 +252,8 @@ public final class CardViewModel {
   private void looked(Outcome<Merge> outcome) {
     merge.set(outcome.value());
     if (outcome.value().isEmpty()) {
-      sentence.set(outcome.fold(m -> "", none -> none.reason() + " " + none.remedy()));
+      sentence.set(
+          outcome.fold(m -> "", none -> room.words().said(none.reason() + " " + none.remedy())));
     }
   }
 
@@ -308,7 +310,8 @@ public final class CardViewModel {
   private <T> void done(Outcome<T> outcome, AnimalId id, Function<T, String> said) {
     ui.execute(
         () -> {
-          sentence.set(outcome.fold(said, none -> none.reason() + " " + none.remedy()));
+          sentence.set(
+              outcome.fold(said, none -> room.words().said(none.reason() + " " + none.remedy())));
           if (outcome.value().isPresent()) {
             signature.used();
             reload(id);

@@ -49,8 +49,8 @@ public final class FindingsPage extends VBox {
     table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     column("finding.kind", 130, j -> words.get("kind." + j.finding().kind()));
     animals();
-    column("finding.bone", 120, j -> j.finding().bone().orElse(""));
-    column("finding.message", 360, j -> j.finding().message());
+    column("finding.bone", 120, j -> j.finding().bone().map(words::said).orElse(""));
+    column("finding.message", 360, j -> words.said(j.finding().message()));
     column("finding.remedy", 330, FindingsPage.this::remedy);
     VBox.setVgrow(table, Priority.ALWAYS);
     getChildren().addAll(head(), table, reminders(), foot());
@@ -67,7 +67,7 @@ public final class FindingsPage extends VBox {
     return judged
         .accepted()
         .map(a -> words.get("finding.accepted", a.reason()))
-        .orElse(judged.finding().remedy());
+        .orElseGet(() -> words.said(judged.finding().remedy()));
   }
 
   private HBox head() {
@@ -112,7 +112,7 @@ public final class FindingsPage extends VBox {
                         .getChildren()
                         .setAll(
                             model.due().stream()
-                                .map(due -> Written.wrapped(due.sentence(), "note"))
+                                .map(due -> Written.wrapped(words.said(due.sentence()), "note"))
                                 .toList()));
     return lines;
   }

@@ -134,7 +134,7 @@ public final class MoveViewModel {
                 sentence.set(
                     done.fold(
                         changes -> said(move.value().orElseThrow(), card),
-                        none -> none.reason() + " " + none.remedy()));
+                        none -> room.words().said(none.reason() + " " + none.remedy())));
               });
         });
   }

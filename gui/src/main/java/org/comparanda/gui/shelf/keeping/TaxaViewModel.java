@@ -176,7 +176,7 @@ public final class TaxaViewModel {
                 sentence.set(
                     read.fold(
                         taxa -> room.words().get("taxa.try", taxa.size(), other(taxa, before)),
-                        none -> none.reason() + " " + none.remedy()));
+                        none -> room.words().said(none.reason() + " " + none.remedy())));
               });
         });
   }
@@ -244,7 +244,8 @@ public final class TaxaViewModel {
   private <T> void done(Outcome<T> outcome, java.util.function.Function<T, String> said) {
     ui.execute(
         () -> {
-          sentence.set(outcome.fold(said, none -> none.reason() + " " + none.remedy()));
+          sentence.set(
+              outcome.fold(said, none -> room.words().said(none.reason() + " " + none.remedy())));
           if (outcome.value().isPresent()) {
             signature.used();
             target.set("");

@@ -42,7 +42,7 @@ public final class WantedPage extends VBox {
     column("wanted.taxon", 230, e -> e.taxon().value()).setCellFactory(c -> new Italic());
     column("wanted.element", 180, e -> model.room().element(e.element()));
     column("wanted.gain", 110, this::gain);
-    column("wanted.reason", 560, Wanted.Entry::reason);
+    column("wanted.reason", 560, e -> words.said(e.reason()));
     VBox.setVgrow(table, Priority.ALWAYS);
     Region spring = new Region();
     HBox.setHgrow(spring, Priority.ALWAYS);

@@ -50,7 +50,11 @@ public final class WantedViewModel {
           try {
             said = room.words().get("wanted.printed", printing.pages(entries));
           } catch (IOException failed) {
-            said = room.words().get("wanted.not.printed", String.valueOf(failed.getMessage()));
+            said =
+                room.words()
+                    .get(
+                        "wanted.not.printed",
+                        room.words().said(String.valueOf(failed.getMessage())));
           }
           String told = said;
           ui.execute(() -> sentence.set(told));

@@ -415,7 +415,7 @@ public final class SkeletonViewModel {
                 sentence.set(
                     done.fold(
                         changes -> room.words().get("skeleton.stored", changes.size()),
-                        none -> (none.reason() + " " + none.remedy()).strip()));
+                        none -> room.words().said(none.reason() + " " + none.remedy()).strip()));
                 card.set(now);
                 show();
                 afterwards.run();
