@@ -113,9 +113,7 @@ final class ShelfEdit implements Callable<Integer> {
   private static Predicate<TaxonName> known(Collection opened, ReferenceTables words) {
     List<TaxonName> there = opened.animals().shelf().taxa();
     TaxonTree tree = HouseTables.tree(opened, words);
-    return name ->
-        tree.taxon(name).filter(t -> !t.rank().equals("synonym")).isPresent()
-            || there.contains(name);
+    return name -> tree.taxon(name).filter(t -> !t.isSynonym()).isPresent() || there.contains(name);
   }
 
   private AnimalCard refused(List<CardProblem> problems) {

@@ -36,6 +36,7 @@ import org.comparanda.tray.KeptAnswers;
 import org.comparanda.tray.Keying;
 import org.comparanda.tray.Lots;
 import org.comparanda.tray.Numbering;
+import org.comparanda.tray.OtherNames;
 import org.comparanda.tray.Refits;
 import org.comparanda.tray.Scraps;
 import org.comparanda.tray.Search;
@@ -225,9 +226,9 @@ public final class Collection implements AutoCloseable {
     return new SqlDraws(database, dayBook);
   }
 
-  /** Everything in one field. */
-  public Search search() {
-    return new SqlSearch(database);
+  /** Everything in one field, also under its other names. */
+  public Search search(OtherNames names) {
+    return new SqlSearch(database, names);
   }
 
   /** Names of those who measure and call. */

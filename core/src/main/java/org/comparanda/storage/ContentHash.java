@@ -13,7 +13,10 @@ import org.jdbi.v3.core.Handle;
  * Hash of all rows of all tables, each in the order of its key; streams, so size does not matter.
  */
 final class ContentHash {
-  /** Every table with its order; a row stands after those it refers to. */
+  /** How tables are called that the file makes of the others by itself: they hold nothing more. */
+  static final String MADE_BY_THE_FILE = "search_";
+
+  /** Every other table with its order; a row stands after those it refers to. */
   static final List<String> TABLES_AND_KEYS =
       List.of(
           "person order by id",

@@ -39,7 +39,13 @@ final class Database implements AutoCloseable {
   }
 
   <T> T write(Work<T> work) {
-    return run(writing, work);
+    return run(
+        writing,
+        h -> {
+          T done = work.in(h);
+          SearchIndex.takeIn(h);
+          return done;
+        });
   }
 
   private <T> T run(Jdbi jdbi, Work<T> work) {

@@ -19,7 +19,7 @@ final class Schema {
   static final int APPLICATION_ID = 0x436d7072;
 
   /** Number of the last step; stands in the header as {@code user_version}. */
-  static final int VERSION = 21;
+  static final int VERSION = 24;
 
   /** The form since which the Day Book keeps every row; older ones are taken over as they are. */
   static final int BOOK_KEEPS_ALL = 9;

@@ -15,8 +15,11 @@ record SqlPeople(Database database, DayBookRows dayBook) implements People {
 
   @Override
   public List<Person> all() {
-    return database.read(
-        h -> h.createQuery("select id, name from person order by id").map(PERSON).list());
+    return database.read(SqlPeople::all);
+  }
+
+  static List<Person> all(Handle h) {
+    return h.createQuery("select id, name from person order by id").map(PERSON).list();
   }
 
   @Override

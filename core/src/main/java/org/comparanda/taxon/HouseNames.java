@@ -146,7 +146,7 @@ public record HouseNames(Map<TaxonName, HouseTaxon> byName) {
         .then(
             tree -> {
               Optional<Taxon> old = tree.taxon(from);
-              if (old.isEmpty() || old.get().rank().equals(SYNONYM)) {
+              if (old.isEmpty() || old.get().isSynonym()) {
                 return Outcome.none(
                     "\"" + from + "\" is no accepted name of this house. Nothing was renamed.",
                     "Look at the list of names.");
@@ -190,7 +190,7 @@ public record HouseNames(Map<TaxonName, HouseTaxon> byName) {
                         + "\" is no name of this house. Nothing was moved.",
                     "Look at the list of names, or bring the name in first.");
               }
-              if (taxon.get().rank().equals(SYNONYM) || taxon.get().parent().isEmpty()) {
+              if (taxon.get().isSynonym() || taxon.get().parent().isEmpty()) {
                 return Outcome.none(
                     "\"" + name + "\" is a synonym or the root. Nothing was moved.",
                     "Move the accepted name.");

@@ -22,4 +22,11 @@ public record Taxon(
     Optional<TaxonName> parent,
     Growth growth,
     boolean humanMixUp,
-    String source) {}
+    String source) {
+  private static final String SYNONYM = "synonym";
+
+  /** Whether this is only another name of its parent. */
+  public boolean isSynonym() {
+    return rank.equals(SYNONYM);
+  }
+}

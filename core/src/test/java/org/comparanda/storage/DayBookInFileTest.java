@@ -235,7 +235,9 @@ class DayBookInFileTest {
               h ->
                   h.createQuery(
                           "select name from sqlite_master where type = 'table' and name not"
-                              + " like 'flyway%' and name not like 'sqlite%'")
+                              + " like 'flyway%' and name not like 'sqlite%' and name not like '"
+                              + ContentHash.MADE_BY_THE_FILE
+                              + "%'")
                       .mapTo(String.class)
                       .list());
       Set<String> inFile = new TreeSet<>(names);

@@ -43,7 +43,6 @@ import org.comparanda.tray.Lot;
 import org.comparanda.tray.Priority;
 import org.comparanda.tray.Qualifier;
 import org.comparanda.tray.Scrap;
-import org.comparanda.tray.Search;
 import org.comparanda.tray.Stop;
 import org.comparanda.tray.TraitAnswer;
 import org.comparanda.tray.Tray;
@@ -242,32 +241,6 @@ class RoomInFileTest {
   private boolean rule(String content, PersonId by) {
     HouseRule rule = new HouseRule(RuleName.SECOND_LOOK_EVERY, content, by, NOW, "");
     return room.houseRules().set(rule).value().isPresent();
-  }
-
-  @Test
-  void wordsAreFoundWhereverTheyStand() {
-    room.animals().add(List.of(RepositoryContractTest.FULL).iterator(), "cards", n -> true);
-    room.trays()
-        .save(room.trays().bone(BONE).orElseThrow().withRemarks("odd Groove, 100% worn_down"));
-    room.trays().record(call("HM-2", "Capra hircus", ANN));
-    assertEquals(List.of("HM-1"), keys("groove", Search.Kind.BONE));
-    assertEquals(List.of("HM-1"), keys("GROOVE hm-1", Search.Kind.BONE));
-    assertEquals(List.of("HM-1"), keys("100% n_d", Search.Kind.BONE));
-    assertEquals(List.of(), keys("groove capra", Search.Kind.BONE));
-    assertEquals(List.of("HM-2"), keys("capra", Search.Kind.CALL));
-    assertEquals(List.of("T-a", "T-b"), keys("arsenic", Search.Kind.TRAY));
-    assertEquals(
-        List.of(RepositoryContractTest.FULL.id().value()),
-        keys(RepositoryContractTest.FULL.id().value(), Search.Kind.ANIMAL));
-    assertEquals(List.of(), room.search().find(" ", 10));
-    assertEquals(1, room.search().find("hm", 1).size());
-  }
-
-  private List<String> keys(String words, Search.Kind kind) {
-    return room.search().find(words, 50).stream()
-        .filter(hit -> hit.kind() == kind)
-        .map(Search.Hit::key)
-        .toList();
   }
 
   // By hand: 4 sheep twice, 1 sheep called goat, 2 goats called sheep, 3 goats twice: 7 of 10

@@ -3,6 +3,8 @@ package org.comparanda.gui.app;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
@@ -53,7 +55,8 @@ public final class AppFrame extends BorderPane {
   }
 
   /**
-   * A dressed scene of this frame with its keys: Ctrl+1 … for the screens, Ctrl + and − for text.
+   * A dressed scene of this frame with its keys: Ctrl+1 … for the screens, Ctrl+F to find, Ctrl +
+   * and − for text.
    */
   public Scene scene(double width, double height) {
     Scene scene = new Scene(this, width, height);
@@ -62,11 +65,19 @@ public final class AppFrame extends BorderPane {
       KeyCode digit = KeyCode.valueOf("DIGIT" + (i + 1));
       scene.getAccelerators().put(control(digit), () -> open(screen));
     }
+    scene.getAccelerators().put(control(KeyCode.F), this::find);
     scene.getAccelerators().put(control(KeyCode.PLUS), () -> look.enlarge(25));
     scene.getAccelerators().put(control(KeyCode.EQUALS), () -> look.enlarge(25));
     scene.getAccelerators().put(control(KeyCode.MINUS), () -> look.enlarge(-25));
     look.dress(scene);
     return scene;
+  }
+
+  /** Opens the one field that finds everything. */
+  private void find() {
+    open("tray");
+    place.getContent().applyCss(); // a screen that was just made has its nodes from here on
+    Optional.ofNullable(place.getContent().lookup("#find")).ifPresent(Node::requestFocus);
   }
 
   private static KeyCombination control(KeyCode key) {

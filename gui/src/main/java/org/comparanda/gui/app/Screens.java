@@ -51,17 +51,20 @@ public final class Screens {
                 place.locale()),
             place.work(),
             place.ui());
+    OldCardsViewModel cards = oldCards(place);
+    PileViewModel pile = pile(place);
+    Found found = new Found(shelf, cards, pile);
     return List.of(
         new Screen("bench", () -> bench(place, shelf)),
-        new Screen("tray", () -> new TrayScreen(place).view(note(place), version())),
+        new Screen("tray", () -> found.from(new TrayScreen(place).view(note(place), version()))),
         new Screen("secondlook", () -> new SecondLookScreen(place).view(note(place))),
         new Screen("shelf", () -> Keeping.shelf(place, shelf, shelfWords, note(place))),
         new Screen("sizedesk", () -> sizeDesk(place, shelf)),
-        new Screen("oldcards", () -> oldCards(place)),
-        new Screen("pile", () -> pile(place)));
+        new Screen("oldcards", () -> view(cards, place)),
+        new Screen("pile", () -> view(pile, place)));
   }
 
-  private static OldCardsView oldCards(Workplace place) {
+  private static OldCardsViewModel oldCards(Workplace place) {
     Words words = Words.of("oldcards", place.locale());
     CardsRoom room =
         new CardsRoom(
@@ -71,14 +74,18 @@ public final class Screens {
             place.tables().protocol(),
             words,
             place.clock());
+    return new OldCardsViewModel(room, place.work(), place.ui());
+  }
+
+  private static OldCardsView view(OldCardsViewModel model, Workplace place) {
     return new OldCardsView(
-        new OldCardsViewModel(room, place.work(), place.ui()),
-        words,
+        model,
+        Words.of("oldcards", place.locale()),
         note(place),
         new OpenDialog("TXT", "*.txt", "*.csv"));
   }
 
-  private static PileView pile(Workplace place) {
+  private static PileViewModel pile(Workplace place) {
     Words words = Words.of("pile", place.locale());
     PileRoom room =
         new PileRoom(
@@ -88,12 +95,12 @@ public final class Screens {
             words,
             place.locale(),
             place.clock());
+    return new PileViewModel(room, place.work(), place.ui());
+  }
+
+  private static PileView view(PileViewModel model, Workplace place) {
     return new PileView(
-        new PileViewModel(room, place.work(), place.ui()),
-        words,
-        place.locale(),
-        note(place),
-        new SaveDialog());
+        model, Words.of("pile", place.locale()), place.locale(), note(place), new SaveDialog());
   }
 
   private static String note(Workplace place) {
@@ -128,10 +135,15 @@ public final class Screens {
   }
 
   /** Opens an animal's card on the Shelf, from whatever screen it was chosen on. */
-  private static void show(AnimalId animal, ShelfViewModel shelf, Node from) {
+  static void show(AnimalId animal, ShelfViewModel shelf, Node from) {
     shelf.open(animal);
+    turnTo("shelf", from);
+  }
+
+  /** Opens another screen of the window that this stands in. */
+  static void turnTo(String screen, Node from) {
     if (from.getScene().getRoot() instanceof AppFrame frame) {
-      frame.open("shelf");
+      frame.open(screen);
     }
   }
 

@@ -34,6 +34,7 @@ import org.comparanda.tally.Tally;
 import org.comparanda.tally.TaxonTally;
 import org.comparanda.taxon.TaxonName;
 import org.comparanda.tray.Beside;
+import org.comparanda.tray.SpokenNames;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
 
@@ -57,7 +58,8 @@ final class TrayScreen {
             collection.scraps(),
             collection.stops(),
             collection.houseRules(),
-            collection.search(),
+            collection.search(
+                new SpokenNames(place.tables().protocol().elements(), place.tables().taxa())),
             collection.people(),
             collection.readings(),
             place.tables().protocol(),

@@ -113,7 +113,23 @@ public final class OldCardsView extends BorderPane {
           }
         });
     which.setValue(model.whichProperty().get());
-    which.setOnAction(event -> model.show(which.getValue()));
+    which.setOnAction(
+        event -> {
+          if (which.getValue() != model.whichProperty().get()) {
+            model.show(which.getValue());
+          }
+        });
+    model.whichProperty().addListener((o, was, is) -> which.setValue(is));
+    model
+        .shownProperty()
+        .addListener(
+            (o, was, is) ->
+                is.filter(c -> !c.card().equals(table.getSelectionModel().getSelectedItem()))
+                    .ifPresent(
+                        c -> {
+                          table.getSelectionModel().select(c.card());
+                          table.scrollTo(c.card());
+                        }));
     table.setId("cards");
     table.setAccessibleText(words.get("title"));
     table.setItems(model.listed());

@@ -44,6 +44,7 @@ public final class OldCardsViewModel {
   private final StringProperty reason = new SimpleStringProperty("");
   private final StringProperty notice = new SimpleStringProperty("");
   private List<CardOnFile> all = List.of();
+  private Optional<Long> sought = Optional.empty();
 
   /** Which cards are listed. */
   public enum Which {
@@ -75,7 +76,17 @@ public final class OldCardsViewModel {
 
   private void list() {
     listed.setAll(all.stream().filter(this::isListed).toList());
-    open(listed.isEmpty() ? Optional.empty() : Optional.of(listed.get(0)));
+    open(
+        listed.stream()
+            .filter(c -> sought.filter(n -> n == c.card().number()).isPresent())
+            .findFirst()
+            .or(() -> listed.stream().findFirst()));
+  }
+
+  /** Opens this card as soon as the cards are looked at again, wherever it is listed. */
+  public void seek(long number) {
+    sought = Optional.of(number);
+    which.set(Which.ALL);
   }
 
   private boolean isListed(CardOnFile card) {
@@ -93,6 +104,7 @@ public final class OldCardsViewModel {
 
   /** Lists these cards. */
   public void show(Which other) {
+    sought = Optional.empty();
     which.set(other);
     list();
   }

@@ -91,6 +91,16 @@ public final class PileView extends BorderPane {
                 model.open(Optional.of(is));
               }
             });
+    model
+        .openProperty()
+        .addListener(
+            (o, was, is) ->
+                is.filter(e -> !e.equals(table.getSelectionModel().getSelectedItem()))
+                    .ifPresent(
+                        e -> {
+                          table.getSelectionModel().select(e);
+                          table.scrollTo(e);
+                        }));
     VBox.setVgrow(table, Priority.ALWAYS);
     help.setText(words.get("help"));
     help.getStyleClass().add("note");

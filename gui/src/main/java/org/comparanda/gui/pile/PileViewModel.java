@@ -33,6 +33,7 @@ public final class PileViewModel {
       new SimpleObjectProperty<>(Optional.empty());
   private final StringProperty notice = new SimpleStringProperty("");
   private final Gains gains = new Gains();
+  private Optional<String> sought = Optional.empty();
 
   /** The wanted list of the shelf that was looked at last; used by one piece of work at a time. */
   private static final class Gains {
@@ -66,13 +67,19 @@ public final class PileViewModel {
   }
 
   private void take(List<PileEntry> now) {
-    Optional<String> before = open.get().map(e -> e.arrival().number());
+    Optional<String> before = sought.or(() -> open.get().map(e -> e.arrival().number()));
+    sought = Optional.empty();
     entries.setAll(now);
     open(
         now.stream()
             .filter(e -> before.filter(e.arrival().number()::equals).isPresent())
             .findFirst()
             .or(() -> now.stream().findFirst()));
+  }
+
+  /** Opens this entry as soon as the pile is looked at again. */
+  public void seek(String number) {
+    sought = Optional.of(number);
   }
 
   /** The pile, the top first. */

@@ -1,12 +1,15 @@
 package org.comparanda.gui.tray;
 
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -21,6 +24,7 @@ import org.comparanda.tray.Search;
 public final class TrayView extends BorderPane {
   private final TrayViewModel model;
   private final TrayWords words;
+  private final ListView<Search.Hit> hits = new ListView<>();
 
   /**
    * Builds the view; it looks at the collection each time it comes into the window.
@@ -61,6 +65,17 @@ public final class TrayView extends BorderPane {
     search.setPromptText(words.get("find"));
     search.setAccessibleText(words.get("find"));
     search.textProperty().addListener((o, was, is) -> model.searchFor(is));
+    search.setOnAction(event -> model.hits().stream().findFirst().ifPresent(model::openHit));
+    search.setOnKeyPressed(
+        event -> {
+          if (event.getCode() == KeyCode.DOWN && !model.hits().isEmpty()) {
+            hits.requestFocus();
+            hits.getSelectionModel().selectFirst();
+            event.consume();
+          } else if (event.getCode() == KeyCode.ESCAPE) {
+            search.clear();
+          }
+        });
     HBox.setHgrow(search, Priority.ALWAYS);
     Pick<Person> person =
         new Pick<>(
@@ -89,18 +104,22 @@ public final class TrayView extends BorderPane {
     traysTitle.getStyleClass().add("strong");
     VBox lists = new VBox(lotsTitle, lots, traysTitle, table);
     lists.getStyleClass().addAll("card", "lists");
-    ListView<Search.Hit> hits = new ListView<>(model.hits());
+    hits.setItems(model.hits());
     hits.setId("hits");
+    hits.setAccessibleText(words.get("hits"));
     hits.setCellFactory(list -> new HitCell(words));
-    hits.getSelectionModel()
-        .selectedItemProperty()
-        .addListener(
-            (o, was, is) -> {
-              if (is != null) {
-                model.openHit(is);
-              }
-            });
-    VBox found = new VBox(title("hits"), hits);
+    hits.setOnMouseClicked(event -> openChosen());
+    hits.setOnKeyPressed(
+        event -> {
+          if (event.getCode() == KeyCode.ENTER) {
+            openChosen();
+            event.consume();
+          }
+        });
+    Label how = new Label(words.get("hits.how"));
+    how.getStyleClass().add("note");
+    how.setWrapText(true);
+    VBox found = new VBox(title("hits"), how, hits);
     VBox.setVgrow(hits, Priority.ALWAYS);
     found.getStyleClass().addAll("card", "lists");
     hits.setPlaceholder(new Label(words.get("hits.none")));
@@ -109,6 +128,15 @@ public final class TrayView extends BorderPane {
     StackPane left = new StackPane(lists, found);
     left.getStyleClass().add("left");
     return left;
+  }
+
+  private void openChosen() {
+    Optional.ofNullable(hits.getSelectionModel().getSelectedItem()).ifPresent(model::openHit);
+  }
+
+  /** What happens to a hit that stands on another screen. */
+  public void setOnElsewhere(Consumer<Search.Hit> elsewhere) {
+    model.setElsewhere(elsewhere);
   }
 
   private Label title(String key) {

@@ -3,9 +3,11 @@ package org.comparanda.gui.tray;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -51,8 +53,10 @@ public final class TrayViewModel {
   private final BooleanProperty searching = new SimpleBooleanProperty();
   private final StringProperty message = new SimpleStringProperty("");
   private final Set<TrayId> hazardsRead = new HashSet<>();
-  private Optional<TrayId> asked = Optional.empty();
+  private Optional<TrayId> askedTray = Optional.empty();
   private Optional<BoneId> askedBone = Optional.empty();
+  private String asked = "";
+  private Consumer<Search.Hit> elsewhere = hit -> {};
 
   public TrayViewModel(TrayRoom room, Executor work, Executor ui) {
     this.room = room;
@@ -78,7 +82,7 @@ public final class TrayViewModel {
                   .sorted(Comparator.comparingInt(line -> line.tray().priority().rank()))
                   .toList();
           List<Person> peopleNow = room.people().all();
-          Optional<OpenTray> openNow = asked.flatMap(id -> opened(id, traysNow));
+          Optional<OpenTray> openNow = askedTray.flatMap(id -> opened(id, traysNow));
           List<String> countsNow =
               openNow.map(o -> room.counts().apply(o.line().tray().lot())).orElse(List.of());
           ui.execute(
@@ -148,10 +152,10 @@ public final class TrayViewModel {
 
   /** Opens a tray. */
   public void openTray(TrayId id) {
-    if (asked.equals(Optional.of(id))) {
+    if (askedTray.equals(Optional.of(id))) {
       return;
     }
-    asked = Optional.of(id);
+    askedTray = Optional.of(id);
     askedBone = Optional.empty();
     message.set("");
     refresh();
@@ -163,10 +167,10 @@ public final class TrayViewModel {
     bone.show(id.flatMap(this::lineOf));
   }
 
-  /** Opens what a hit stands for; a lot opens its first tray. */
+  /** Opens what a hit leads to; a lot opens its first tray. */
   public void openHit(Search.Hit hit) {
-    switch (hit.kind()) {
-      case BONE, CALL ->
+    switch (hit.opens()) {
+      case BONE ->
           room.trays()
               .bone(new BoneId(hit.key()))
               .ifPresent(
@@ -180,17 +184,31 @@ public final class TrayViewModel {
               .filter(line -> line.tray().lot().equals(hit.key()))
               .findFirst()
               .ifPresent(line -> openTray(line.tray().id()));
-      case ANIMAL -> message.set(said.get("hit.animal", hit.text()));
+      case ANIMAL, OLD_CARD, ARRIVAL -> elsewhere.accept(hit);
+      case TAXON, PERSON, NOTHING ->
+          message.set(
+              said.get("hit.opens." + hit.opens().name().toLowerCase(Locale.ROOT), hit.text()));
     }
+  }
+
+  /** What happens to a hit that stands on another screen. */
+  public void setElsewhere(Consumer<Search.Hit> elsewhere) {
+    this.elsewhere = elsewhere;
   }
 
   /** Looks for words everywhere; none shows the trays again. */
   public void searchFor(String text) {
     searching.set(!text.isBlank());
+    asked = text;
     work.execute(
         () -> {
           List<Search.Hit> found = room.search().find(text, MOST_HITS);
-          ui.execute(() -> hits.setAll(found));
+          ui.execute(
+              () -> {
+                if (text.equals(asked)) {
+                  hits.setAll(found);
+                }
+              });
         });
   }
 

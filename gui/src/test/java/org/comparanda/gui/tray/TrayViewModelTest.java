@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.Person;
 import org.comparanda.measurement.PersonId;
+import org.comparanda.oldcards.OldCard;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.tables.TraitTable;
@@ -63,7 +65,7 @@ class TrayViewModelTest {
             collection.scraps(),
             collection.stops(),
             collection.houseRules(),
-            collection.search(),
+            collection.search(asked -> List.of()),
             collection.people(),
             collection.readings(),
             TABLES.protocol(),
@@ -215,10 +217,24 @@ class TrayViewModelTest {
   void hitOpensTheTrayAndTheBone() {
     model.searchFor("b-2");
     Search.Hit hit = model.hits().get(0);
-    assertEquals(Search.Kind.BONE, hit.kind());
+    assertEquals(Search.Opens.BONE, hit.opens());
     model.openHit(hit);
     assertEquals(new BoneId("B-2"), model.bone().shownProperty().get().orElseThrow().bone().id());
     model.searchFor("");
     assertEquals(List.of(), List.copyOf(model.hits()));
+  }
+
+  @Test
+  void hitOfAnotherScreenIsHandedOn() {
+    List<Search.Hit> handed = new ArrayList<>();
+    model.setElsewhere(handed::add);
+    collection.oldCards().add(List.of(new OldCard(0, "list", 1, "Schaf, Kiste 9")));
+    model.searchFor("kiste");
+    model.openHit(model.hits().get(0));
+    assertEquals("1", handed.get(0).key());
+    assertEquals(Search.Opens.OLD_CARD, handed.get(0).opens());
+    model.searchFor("invented ann");
+    model.openHit(model.hits().get(0));
+    assertTrue(said().startsWith("Invented Ann: what this person"), said());
   }
 }
