@@ -54,7 +54,7 @@ final class DemoCommand implements Callable<Integer> {
       collection.caution().ifPresent(terminal::note);
       if (collection.animals().shelf().animals().isEmpty()) {
         demo.fill(
-            collection.animals(),
+            collection.tableIntake(),
             collection.trays(),
             collection.readings(),
             collection.people(),

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,8 +25,8 @@ import org.comparanda.measurement.Reading;
 import org.comparanda.measurement.ReadingLog;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.reference.Progress;
-import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.reference.Shelf;
+import org.comparanda.register.TableIntake;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
@@ -110,10 +111,13 @@ public record Harrowmere(Shelf shelf, List<DemoBones> trays) {
   }
 
   /** Puts shelf, trays and readings into an empty collection. */
-  public void fill(
-      ReferenceAnimals animals, Trays drawers, ReadingLog log, People people, Instant at) {
+  public void fill(TableIntake intake, Trays drawers, ReadingLog log, People people, Instant at) {
     people.save(new Person(PERSON, "Demo (simulated)"));
-    animals.add(shelf.animals().iterator(), ORIGIN, Progress.toTheEnd());
+    intake.bringIn(
+        "",
+        ORIGIN,
+        DemoPermits.cards(shelf.animals(), at.atZone(ZoneOffset.UTC).toLocalDate()),
+        Progress.toTheEnd());
     for (DemoBones each : trays) {
       drawers.save(each.tray());
       for (BoneInHand bone : each.bones()) {

@@ -21,7 +21,7 @@ public final class DemoRoom {
     if (collection.animals().shelf().animals().isEmpty()) {
       Harrowmere.read(tables)
           .fill(
-              collection.animals(),
+              collection.tableIntake(),
               collection.trays(),
               collection.readings(),
               collection.people(),
