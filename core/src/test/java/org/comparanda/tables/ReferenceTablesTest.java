@@ -93,6 +93,12 @@ class ReferenceTablesTest {
     assertTrue(SHIPPED.outline(new ElementKey(key)).isPresent());
   }
 
+  @ParameterizedTest
+  @MethodSource("everyElement")
+  void everyElementIsDrawn(Element element) {
+    assertTrue(SHIPPED.outline(element.key()).isPresent(), element.key().value());
+  }
+
   @Test
   void everyDrawingIsPathDataInsideItsBox() {
     for (Outline outline : SHIPPED.outlines()) {
