@@ -10,8 +10,10 @@ import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.comparanda.check.AcceptedFinding;
 import org.comparanda.check.AnimalChecks;
+import org.comparanda.check.BoneEntry;
 import org.comparanda.check.Finding;
 import org.comparanda.check.Judgement;
+import org.comparanda.check.NamedRows;
 import org.comparanda.check.ShelfEntries;
 import org.comparanda.demo.DemoFiles;
 import org.comparanda.demo.FaultKind;
@@ -78,19 +80,33 @@ final class ShelfCheckCommand implements Callable<Integer> {
     if ((collection == null) == (table == null)) {
       throw new CannotDo("Say either --collection FILE or --shelf TABLE. Nothing was checked.");
     }
-    List<Judgement> list =
-        table == null ? stored(words) : Judgement.of(read(words, table), List.of());
+    Checked checked = table == null ? stored(words) : read(words, table);
+    List<Judgement> list = checked.list();
     if (json.file().isPresent()) {
       JsonArgument.write(json.file().get(), out -> ShelfJson.findings(out, list));
     } else {
       print(list);
     }
     long open = list.stream().filter(j -> j.accepted().isEmpty()).count();
-    terminal.note(Count.of(open, "finding") + " open; " + (list.size() - open) + " accepted.");
+    terminal.note(
+        Count.of(open, "finding")
+            + " open; "
+            + (list.size() - open)
+            + " accepted. "
+            + checked.named().sentence());
     return open == 0 ? Terminal.FINE : Terminal.PROBLEMS_FOUND;
   }
 
-  private List<Finding> read(ReferenceTables words, Path from) {
+  /** The list, and how many rows its open findings name. */
+  private record Checked(List<Judgement> list, NamedRows named) {
+    static Checked of(List<BoneEntry> entries, List<Judgement> list) {
+      List<Finding> open =
+          list.stream().filter(j -> j.accepted().isEmpty()).map(Judgement::finding).toList();
+      return new Checked(list, NamedRows.of(entries, open));
+    }
+  }
+
+  private Checked read(ReferenceTables words, Path from) {
     TableOptions options = tables.options();
     return TableReader.of(words.protocol(), words.taxa(), options)
         .watchedBy(new ProgressLine(terminal, from))
@@ -108,24 +124,24 @@ final class ShelfCheckCommand implements Callable<Integer> {
                               ? read.protocol()
                               : words.protocol(),
                           words.taxa())));
-              return found;
+              return Checked.of(read.content().entries(), Judgement.of(found, List.of()));
             },
             report -> {
               throw new CannotDo(report.lines());
             });
   }
 
-  private List<Judgement> stored(ReferenceTables words) {
+  private Checked stored(ReferenceTables words) {
     try (Collection opened =
         Collection.open(java.util.Objects.requireNonNull(collection), terminal.clock())) {
-      List<Finding> findings =
-          AnimalChecks.findings(
-              ShelfEntries.of(
-                  opened.animals().shelf(), words.protocol(), HouseTables.tree(opened, words)));
+      ShelfEntries entries =
+          ShelfEntries.of(
+              opened.animals().shelf(), words.protocol(), HouseTables.tree(opened, words));
+      List<Finding> findings = AnimalChecks.findings(entries);
       if (accept != 0) {
         accept(findings, opened);
       }
-      return Judgement.of(findings, opened.acceptedFindings().all());
+      return Checked.of(entries.all(), Judgement.of(findings, opened.acceptedFindings().all()));
     }
   }
 
