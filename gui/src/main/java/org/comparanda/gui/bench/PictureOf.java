@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.comparanda.gui.control.falling.FallingPicture;
+import org.comparanda.gui.control.falling.FallingPicture.Captions;
 import org.comparanda.gui.control.falling.FallingPicture.Column;
 import org.comparanda.gui.control.falling.FallingPicture.Dot;
 import org.comparanda.gui.control.falling.FallingPicture.Fit;
@@ -62,7 +63,7 @@ record PictureOf(List<TaxonName> shelf, ShelfDots dots, Words words, Numbers num
       Presence presence = inPlay.isEmpty() ? Presence.IN_DRAWER : Presence.IN_PLAY;
       rows.add(row(fit.taxon(), fit.animals(), presence, Optional.of(fit(fit)), columns));
     }
-    return new FallingPicture(columns, rows, words.get("share"), words.get("typical"));
+    return new FallingPicture(columns, rows, captions());
   }
 
   /** What the shelf has of an element, before anything is measured. */
@@ -77,7 +78,15 @@ record PictureOf(List<TaxonName> shelf, ShelfDots dots, Words words, Numbers num
             .sorted(Map.Entry.comparingByKey())
             .map(e -> row(e.getKey(), e.getValue(), Presence.IN_PLAY, Optional.empty(), columns))
             .toList();
-    return new FallingPicture(columns, rows, words.get("share"), words.get("typical"));
+    return new FallingPicture(columns, rows, captions());
+  }
+
+  private Captions captions() {
+    return new Captions(
+        words.get("share"),
+        words.get("typical"),
+        words.get("dot.crowd", "%d"),
+        words.get("dot.others", "%d"));
   }
 
   /** The picture for print: the sentence over it, under it the sample, the bone and a note. */

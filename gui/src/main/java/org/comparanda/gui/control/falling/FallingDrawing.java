@@ -1,18 +1,17 @@
 package org.comparanda.gui.control.falling;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
-import org.comparanda.gui.control.falling.FallingPicture.Dot;
 import org.comparanda.gui.control.falling.FallingPicture.Fit;
 import org.comparanda.gui.control.falling.FallingPicture.Presence;
 import org.comparanda.gui.control.falling.Frame.ColumnPlace;
 import org.comparanda.gui.control.falling.Frame.RowPlace;
+import org.comparanda.gui.control.falling.Swarm.Spot;
 import org.comparanda.gui.control.plot.Axis;
 import org.comparanda.gui.control.plot.AxisScale;
 import org.comparanda.gui.control.plot.Dash;
 import org.comparanda.gui.control.plot.Lettering;
 import org.comparanda.gui.control.plot.Letters;
+import org.comparanda.gui.control.plot.Mark;
 import org.comparanda.gui.control.plot.Palette;
 import org.comparanda.gui.control.plot.Pen;
 import org.comparanda.gui.control.plot.Ticks;
@@ -21,13 +20,12 @@ import org.comparanda.gui.control.plot.Xy;
 
 /** Draws one moment of the falling line with any pen. */
 record FallingDrawing(Plan plan, Palette palette) {
-  private static final int CROWD = 150;
-
   void draw(Frame frame, Pen pen) {
     frame.columns().values().forEach(c -> scale(c, pen));
     headings(pen);
     frame.rows().values().forEach(r -> row(r, frame, pen));
     frame.columns().values().forEach(c -> reading(c, pen));
+    crowd(frame, pen);
   }
 
   private void scale(ColumnPlace c, Pen pen) {
@@ -57,9 +55,10 @@ record FallingDrawing(Plan plan, Palette palette) {
 
   private void headings(Pen pen) {
     Lettering small = letters(0.88 * text(), Lettering.Face.PLAIN, Lettering.Anchor.START);
-    pen.text(plan.picture().shareHeading(), new Xy(bars(), 1.05 * text()), small, palette.muted());
     pen.text(
-        plan.picture().typicalHeading(),
+        plan.picture().captions().share(), new Xy(bars(), 1.05 * text()), small, palette.muted());
+    pen.text(
+        plan.picture().captions().typical(),
         new Xy(plan.width() - 0.4 * text(), 1.05 * text()),
         letters(0.88 * text(), Lettering.Face.PLAIN, Lettering.Anchor.END),
         palette.muted());
@@ -100,28 +99,29 @@ record FallingDrawing(Plan plan, Palette palette) {
   }
 
   private void dots(RowPlace r, ColumnPlace c, Pen pen) {
-    List<Dot> dots = r.row().dots(c.column().key());
     Tint fill = fill(r).withAlpha(0.88 * r.presence());
     Tint line = palette.ink().withAlpha((greyed(r) ? 0.45 : 0.75) * r.presence());
-    Set<Long> taken = new HashSet<>();
-    for (int i = 0; i < dots.size(); i++) {
-      Xy at = place(r, c, i, dots.get(i));
-      if (dots.size() <= CROWD || taken.add(spot(at))) {
-        r.row().look().mark().draw(pen, at, plan.dot(), fill, line);
-      }
+    Mark mark = r.row().look().mark();
+    for (Spot spot : r.swarm().in(c.column().key())) {
+      mark.draw(pen, place(r, c, spot), plan.dot(), fill, line);
     }
   }
 
-  /** In a crowd, dots that would lie on each other to within half a radius are drawn once. */
-  private long spot(Xy at) {
-    double step = plan.dot() / 2;
-    return Math.round(at.x() / step) * 1_000_000L + Math.round(at.y() / step);
+  /** Where a mark lies. */
+  Xy place(RowPlace r, ColumnPlace c, Spot spot) {
+    return new Xy(c.place(spot.value()), r.middle() + spot.lane() * plan.laneStep());
   }
 
-  /** Where a dot lies. */
-  Xy place(RowPlace r, ColumnPlace c, int i, Dot dot) {
-    double lane = r.swarm().lane(c.column().key(), i) * plan.laneStep();
-    return new Xy(c.place(dot.value()), r.middle() + lane);
+  /** What a mark stands for, where that is more than one animal. */
+  private void crowd(Frame frame, Pen pen) {
+    int most = frame.rows().values().stream().mapToInt(r -> r.swarm().most()).max().orElse(1);
+    if (most > 1) {
+      pen.text(
+          plan.picture().captions().crowd(most),
+          new Xy(0.2 * text(), floor() + 1.25 * text()),
+          plan.noteLettering(),
+          palette.muted());
+    }
   }
 
   private void numbers(RowPlace r, Fit fit, Pen pen) {

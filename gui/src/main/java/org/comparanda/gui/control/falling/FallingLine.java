@@ -17,6 +17,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import org.comparanda.gui.control.falling.FallingPicture.Dot;
+import org.comparanda.gui.control.falling.Frame.ColumnPlace;
+import org.comparanda.gui.control.falling.Frame.RowPlace;
+import org.comparanda.gui.control.falling.Swarm.Spot;
 import org.comparanda.gui.control.plot.CanvasPen;
 import org.comparanda.gui.control.plot.Palette;
 import org.comparanda.gui.control.plot.TextWidth;
@@ -70,22 +73,29 @@ public final class FallingLine extends Region {
     onAnimal = action;
   }
 
-  /** The animal whose dot lies at a place of this control. */
+  /** The animal whose dot lies at a place of this control; in a crowd one of them. */
   public Optional<Dot> dotAt(double x, double y) {
     FallingDrawing drawing = drawing();
     double reach = drawing.plan().dot() + 2.5;
-    return shown.rows().values().stream()
-        .flatMap(
-            r ->
-                shown.columns().values().stream()
-                    .flatMap(
-                        c -> {
-                          var dots = r.row().dots(c.column().key());
-                          return java.util.stream.IntStream.range(0, dots.size())
-                              .filter(i -> near(drawing.place(r, c, i, dots.get(i)), x, y, reach))
-                              .mapToObj(dots::get);
-                        }))
-        .findFirst();
+    for (RowPlace r : shown.rows().values()) {
+      for (ColumnPlace c : shown.columns().values()) {
+        for (Spot spot : r.swarm().in(c.column().key())) {
+          if (near(drawing.place(r, c, spot), x, y, reach)) {
+            return Optional.of(said(r.row().dots(c.column().key()).get(spot.dot()), spot));
+          }
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Dot said(Dot dot, Spot spot) {
+    return spot.animals() == 1
+        ? dot
+        : new Dot(
+            dot.value(),
+            dot.id(),
+            dot.tip() + "\n" + picture.get().captions().others(spot.animals() - 1));
   }
 
   private static boolean near(Xy at, double x, double y, double reach) {
@@ -113,11 +123,11 @@ public final class FallingLine extends Region {
                         .map(
                             f ->
                                 ", "
-                                    + now.shareHeading()
+                                    + now.captions().share()
                                     + " "
                                     + f.shareText()
                                     + ", "
-                                    + now.typicalHeading()
+                                    + now.captions().typical()
                                     + " "
                                     + f.typicalText())
                         .orElse(""))

@@ -10,11 +10,8 @@ import org.comparanda.gui.control.plot.KindLook;
  *
  * @param columns one per measurement, from the left
  * @param rows one per taxon in play, best fit first
- * @param shareHeading over the bars
- * @param typicalHeading over the last numbers
  */
-public record FallingPicture(
-    List<Column> columns, List<Row> rows, String shareHeading, String typicalHeading) {
+public record FallingPicture(List<Column> columns, List<Row> rows, Captions captions) {
   public FallingPicture {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
@@ -22,7 +19,25 @@ public record FallingPicture(
 
   /** Nothing to show. */
   public static FallingPicture empty() {
-    return new FallingPicture(List.of(), List.of(), "", "");
+    return new FallingPicture(List.of(), List.of(), new Captions("", "", "", ""));
+  }
+
+  /**
+   * What is written beside names and numbers.
+   *
+   * @param share over the bars
+   * @param typical over the last numbers
+   * @param crowd under the names where a mark stands for several animals; {@code %d} for how many
+   * @param others after the tip of a mark that stands for others, too; {@code %d} for how many
+   */
+  public record Captions(String share, String typical, String crowd, String others) {
+    String crowd(int most) {
+      return crowd.replace("%d", String.valueOf(most));
+    }
+
+    String others(int more) {
+      return others.replace("%d", String.valueOf(more));
+    }
   }
 
   /**

@@ -63,13 +63,19 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
 
   /** Width of the names with their notes. */
   double names() {
-    double widest = 0;
+    double widest = crowded() ? measure.of(picture.captions().crowd(99), noteLettering()) : 0;
     for (Row row : picture.rows()) {
       double name = measure.of(row.name(), nameLettering());
       double note = measure.of(row.note(), noteLettering());
       widest = Math.max(widest, tall() ? Math.max(name, note) : name + text + note);
     }
     return widest + 1.3 * text;
+  }
+
+  private boolean crowded() {
+    return picture.rows().stream()
+        .flatMap(row -> row.strips().values().stream())
+        .anyMatch(dots -> dots.size() > Swarm.CROWD);
   }
 
   /** Width of bars and numbers. */

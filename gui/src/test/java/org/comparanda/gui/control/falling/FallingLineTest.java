@@ -14,6 +14,7 @@ import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import javax.imageio.ImageIO;
+import org.comparanda.gui.control.falling.FallingPicture.Captions;
 import org.comparanda.gui.control.falling.FallingPicture.Column;
 import org.comparanda.gui.control.falling.FallingPicture.Dot;
 import org.comparanda.gui.control.falling.FallingPicture.Presence;
@@ -42,8 +43,7 @@ class FallingLineTest {
                   Presence.IN_PLAY,
                   Optional.empty(),
                   Map.of("Bd", List.of(new Dot(30, "HB-7", "HB-7, Aus bus, drawer C 4"))))),
-          "share",
-          "typical");
+          new Captions("share", "typical", "", ""));
 
   private FallingLine line;
   private final List<String> opened = new ArrayList<>();

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.comparanda.gui.control.falling.FallingPicture.Captions;
 import org.comparanda.gui.control.falling.FallingPicture.Column;
 import org.comparanda.gui.control.falling.FallingPicture.Dot;
 import org.comparanda.gui.control.falling.FallingPicture.Fit;
@@ -82,7 +83,7 @@ class FallingPrintTest {
     Column column = new Column("Bd", "Bd", "31 mm", Optional.of(31.0));
     FallingPrint print =
         new FallingPrint(
-            new FallingPicture(List.of(column), rows, "share", "typical"),
+            new FallingPicture(List.of(column), rows, new Captions("share", "typical", "", "")),
             "Fits a few: Aus bus 1, or another.",
             rows.stream().map(Row::name).toList(),
             List.of("K-1. Simulated demo data."));

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.comparanda.gui.control.falling.FallingPicture.Captions;
 import org.comparanda.gui.control.falling.FallingPicture.Column;
 import org.comparanda.gui.control.falling.FallingPicture.Dot;
 import org.comparanda.gui.control.falling.FallingPicture.Fit;
@@ -88,6 +89,11 @@ class FrameTest {
               fit,
               strips));
     }
-    return new Plan(new FallingPicture(measured, rows, "share", "typical"), 800, 400, 13, WIDTH);
+    return new Plan(
+        new FallingPicture(measured, rows, new Captions("share", "typical", "", "")),
+        800,
+        400,
+        13,
+        WIDTH);
   }
 }

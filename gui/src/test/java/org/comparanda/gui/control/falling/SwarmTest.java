@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.comparanda.gui.control.falling.FallingPicture.Dot;
 import org.comparanda.gui.control.falling.FallingPicture.Row;
+import org.comparanda.gui.control.falling.Swarm.Spot;
 import org.comparanda.gui.control.plot.KindLook;
 import org.junit.jupiter.api.Test;
 
@@ -17,13 +19,13 @@ class SwarmTest {
   @Test
   void dotsFarApartStayInTheMiddle() {
     Swarm swarm = Swarm.of(row(List.of(30.0, 40.0, 35.0)), Map.of("Bd", 1.0), 9);
-    assertEquals(List.of(0, 0, 0), swarm.lanes().get("Bd"));
+    assertEquals(List.of(0, 0, 0), swarm.in("Bd").stream().map(Spot::lane).toList());
   }
 
   @Test
   void dotsOnEachOtherTakeDifferentLanes() {
     Swarm swarm = Swarm.of(row(List.of(30.0, 30.0, 30.2)), Map.of("Bd", 1.0), 9);
-    assertEquals(3, swarm.lanes().get("Bd").stream().distinct().count());
+    assertEquals(3, swarm.in("Bd").stream().map(Spot::lane).distinct().count());
   }
 
   @Test
@@ -32,12 +34,12 @@ class SwarmTest {
     for (int round = 0; round < 200; round++) {
       List<Double> values = random.doubles(9, 30, 33).boxed().toList();
       Row row = row(values);
-      Swarm swarm = Swarm.of(row, Map.of("Bd", 0.4), 9);
-      for (int i = 0; i < values.size(); i++) {
-        for (int j = 0; j < i; j++) {
-          boolean sameLane = swarm.lane("Bd", i) == swarm.lane("Bd", j);
-          boolean close = Math.abs(values.get(i) - values.get(j)) < 0.4;
-          assertTrue(!sameLane || !close, "round " + round + ": " + values);
+      List<Spot> spots = Swarm.of(row, Map.of("Bd", 0.4), 9).in("Bd");
+      for (Spot one : spots) {
+        for (Spot other : spots) {
+          boolean sameLane = one.lane() == other.lane();
+          boolean close = Math.abs(one.value() - other.value()) < 0.4;
+          assertTrue(one == other || !sameLane || !close, "round " + round + ": " + values);
         }
       }
     }
@@ -46,7 +48,21 @@ class SwarmTest {
   @Test
   void moreDotsThanLanesStillGetAPlace() {
     Swarm swarm = Swarm.of(row(List.of(30.0, 30.0, 30.0, 30.0)), Map.of("Bd", 1.0), 2);
-    assertEquals(4, swarm.lanes().get("Bd").size());
+    assertEquals(4, swarm.in("Bd").size());
+  }
+
+  @Test
+  void aCrowdIsHeapedAndEveryAnimalIsInOneHeap() {
+    // 200 animals at 30, 100 at 32, one at 40; three lanes: a dot for up to ⌈200 / 3⌉ = 67 animals
+    List<Double> values = new ArrayList<>(Collections.nCopies(200, 30.0));
+    values.addAll(Collections.nCopies(100, 32.0));
+    values.add(40.0);
+    Swarm swarm = Swarm.of(row(values), Map.of("Bd", 1.0), 3);
+    assertEquals(
+        List.of("30.0 × 67", "30.0 × 67", "30.0 × 66", "32.0 × 67", "32.0 × 33", "40.0 × 1"),
+        swarm.in("Bd").stream().map(s -> s.value() + " × " + s.animals()).toList());
+    assertEquals(List.of(0, -1, 1, 0, -1, 0), swarm.in("Bd").stream().map(Spot::lane).toList());
+    assertEquals(67, swarm.most());
   }
 
   static Row row(List<Double> values) {
