@@ -44,6 +44,7 @@ public final class CallViewModel {
   private final ObservableList<String> bases = FXCollections.observableArrayList();
   private Optional<BoneId> bone = Optional.empty();
   private Optional<Suggestion> suggested = Optional.empty();
+  private boolean called;
   private boolean sawSuggestion;
   private Runnable onMissingTaxon = () -> {};
   private Consumer<Call> onRecorded = call -> {};
@@ -112,6 +113,7 @@ public final class CallViewModel {
     whyAsked.set(false);
     offer(Optional.empty());
     List<Call> calls = place.trays().callsOn(next);
+    called = !calls.isEmpty();
     recorded.set(calls.isEmpty() ? "" : said(calls.get(calls.size() - 1)));
   }
 
@@ -151,7 +153,7 @@ public final class CallViewModel {
 
   /** Whether someone has called this bone. */
   boolean called() {
-    return bone.filter(b -> !place.trays().callsOn(b).isEmpty()).isPresent();
+    return bone.isPresent() && called;
   }
 
   /** Records the call; says what was recorded, or what is missing. */
@@ -183,6 +185,7 @@ public final class CallViewModel {
             .record(call, beside)
             .fold(
                 made -> {
+                  called = true;
                   onRecorded.accept(made);
                   return said(made);
                 },

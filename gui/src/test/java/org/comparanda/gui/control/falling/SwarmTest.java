@@ -39,7 +39,7 @@ class SwarmTest {
         for (Spot other : spots) {
           boolean sameLane = one.lane() == other.lane();
           boolean close = Math.abs(one.value() - other.value()) < 0.4;
-          assertTrue(one == other || !sameLane || !close, "round " + round + ": " + values);
+          assertTrue(one.equals(other) || !sameLane || !close, "round " + round + ": " + values);
         }
       }
     }
