@@ -59,7 +59,7 @@ final class AsideFile implements AutoCloseable {
     remove(place);
     makeEmpty(place);
     AsideFile made = new AsideFile(place, database(place));
-    made.database.write(
+    made.database.writeUnsearched(
         h -> {
           form.forEach(h::execute);
           h.execute("create table print (id text not null primary key, print text not null)");
@@ -184,7 +184,7 @@ final class AsideFile implements AutoCloseable {
 
   /** Sets down some more, for good. Errors: {@link CollectionProblem} if somebody else does so. */
   void add(List<AnimalCard> chunk, SetDown now) {
-    database.write(
+    database.writeUnsearched(
         h -> {
           long before =
               h.createQuery("select coalesce(max(upto), 0) from set_down").mapTo(Long.class).one();
@@ -206,7 +206,7 @@ final class AsideFile implements AutoCloseable {
 
   /** Forgets all that is set down. */
   void empty() {
-    database.write(
+    database.writeUnsearched(
         h -> {
           h.execute("delete from set_down");
           h.execute("delete from print");

@@ -48,6 +48,11 @@ final class Database implements AutoCloseable {
         });
   }
 
+  /** Writes into a file that is no collection, so that nothing of it is to be found by search. */
+  <T> T writeUnsearched(Work<T> work) {
+    return run(writing, work);
+  }
+
   private <T> T run(Jdbi jdbi, Work<T> work) {
     if (closed) {
       throw new IllegalStateException("\"" + file + "\" was closed. Open it again.");
@@ -65,7 +70,12 @@ final class Database implements AutoCloseable {
       return writing.withHandle(
           h -> {
             h.execute("attach database ? as aside", other.toString());
-            return h.inTransaction(work::in);
+            return h.inTransaction(
+                inside -> {
+                  T done = work.in(inside);
+                  SearchIndex.takeIn(inside);
+                  return done;
+                });
           });
     } catch (RuntimeException problem) {
       throw told(file, problem).<RuntimeException>map(p -> p).orElse(problem);
