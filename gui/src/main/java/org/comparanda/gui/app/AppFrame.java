@@ -1,5 +1,6 @@
 package org.comparanda.gui.app;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,9 +10,11 @@ import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import org.comparanda.gui.control.PlainScroll;
+import org.comparanda.gui.text.Glossary;
 import org.comparanda.gui.text.Words;
 
 /**
@@ -24,11 +27,17 @@ public final class AppFrame extends BorderPane {
   private final PlainScroll place = new PlainScroll(new Region());
   private final Look look;
   private final Rail rail;
+  private final Glossary glossary;
+  private final WordsPane wordsPane;
+  private Optional<Node> before = Optional.empty();
 
   public AppFrame(List<Screen> screens, Look look, Words words) {
     this.screens = screens;
     this.look = look;
     this.rail = new Rail(screens, look, words, this::open);
+    glossary = Glossary.in(words.locale());
+    wordsPane = new WordsPane(words, this::closeWords);
+    rail.setOnWords(this::explainWords);
     getStyleClass().add("frame");
     setLeft(rail);
     place.setFitToHeight(true);
@@ -54,9 +63,37 @@ public final class AppFrame extends BorderPane {
     screens.stream().filter(s -> s.key().equals(key)).findFirst().ifPresent(this::open);
   }
 
+  /** Says what the words mean that the open screen shows, those of the focused control first. */
+  void explainWords() {
+    if (getBottom() != null) {
+      closeWords();
+      return;
+    }
+    before = Optional.ofNullable(getScene().getFocusOwner());
+    List<Glossary.Term> here = glossary.seenIn(before.stream().flatMap(SeenTexts::in));
+    List<Glossary.Term> all = new ArrayList<>(here);
+    glossary.seenIn(SeenTexts.in(place.getContent())).stream()
+        .filter(term -> !here.contains(term))
+        .forEach(all::add);
+    setBottom(wordsPane);
+    wordsPane.show(all);
+  }
+
+  private void closeWords() {
+    setBottom(null);
+    before.ifPresent(Node::requestFocus);
+  }
+
+  private void helpKey(KeyEvent event) {
+    if (event.getCode() == KeyCode.F1) {
+      event.consume();
+      explainWords();
+    }
+  }
+
   /**
    * A dressed scene of this frame with its keys: Ctrl+1 … for the screens, Ctrl+F to find, Ctrl +
-   * and − for text.
+   * and − for text, F1 where it means nothing else, and Ctrl+F1 everywhere, for the words.
    */
   public Scene scene(double width, double height) {
     Scene scene = new Scene(this, width, height);
@@ -69,6 +106,9 @@ public final class AppFrame extends BorderPane {
     scene.getAccelerators().put(control(KeyCode.PLUS), () -> look.enlarge(25));
     scene.getAccelerators().put(control(KeyCode.EQUALS), () -> look.enlarge(25));
     scene.getAccelerators().put(control(KeyCode.MINUS), () -> look.enlarge(-25));
+    scene.getAccelerators().put(control(KeyCode.F1), this::explainWords);
+    scene.addEventHandler(KeyEvent.KEY_PRESSED, this::helpKey);
+    HoverWords.on(scene, glossary);
     look.dress(scene);
     return scene;
   }

@@ -16,6 +16,7 @@ import org.comparanda.gui.text.Words;
 final class Rail extends VBox {
   private final ToggleGroup group = new ToggleGroup();
   private final Label simulated = new Label();
+  private final Button words = new Button();
 
   Rail(List<Screen> screens, Look look, Words words, Consumer<Screen> open) {
     getStyleClass().add("rail");
@@ -25,6 +26,10 @@ final class Rail extends VBox {
     for (int i = 0; i < screens.size(); i++) {
       getChildren().add(item(screens.get(i), i + 1, words, open));
     }
+    this.words.setId("words");
+    this.words.setText(words.get("words"));
+    this.words.setAccessibleHelp(words.get("words.help"));
+    this.words.getStyleClass().setAll("rail-small");
     Region spring = new Region();
     VBox.setVgrow(spring, Priority.ALWAYS);
     simulated.setText(words.get("demo.note"));
@@ -33,7 +38,18 @@ final class Rail extends VBox {
     simulated.setWrapText(true);
     simulated.setMinHeight(USE_PREF_SIZE);
     getChildren()
-        .addAll(spring, simulated, theme(look, words), motion(look, words), textSize(look, words));
+        .addAll(
+            spring,
+            simulated,
+            this.words,
+            theme(look, words),
+            motion(look, words),
+            textSize(look, words));
+  }
+
+  /** What the button for the words of the screen does. */
+  void setOnWords(Runnable action) {
+    words.setOnAction(event -> action.run());
   }
 
   /** Says that the data are simulated, or says nothing. */

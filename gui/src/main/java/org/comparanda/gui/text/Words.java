@@ -3,6 +3,7 @@ package org.comparanda.gui.text;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.Set;
 
 /**
  * The words of one part of the program in one language. A part has its own file, {@code
@@ -33,6 +34,11 @@ public final class Words {
   /** The language asked for. */
   public Locale locale() {
     return locale;
+  }
+
+  /** The keys of this part. */
+  public Set<String> keys() {
+    return bundle.keySet();
   }
 
   /** The words of another part in the same language. */

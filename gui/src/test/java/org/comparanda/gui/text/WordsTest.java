@@ -33,7 +33,8 @@ class WordsTest {
         "secondlook",
         "sizedesk",
         "oldcards",
-        "pile"
+        "pile",
+        "keeper"
       })
   void germanSaysEverythingWithTheSamePlaces(String part) throws IOException {
     Properties english = file(part + ".properties");
