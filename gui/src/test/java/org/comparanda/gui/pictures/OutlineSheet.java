@@ -31,6 +31,8 @@ import org.testfx.framework.junit5.Start;
 /** All outline drawings on one sheet, side by side, so that the weak ones show. */
 @ExtendWith(ApplicationExtension.class)
 class OutlineSheet {
+  private static final int COLUMNS = 13;
+
   private Stage stage;
 
   @Start
@@ -52,11 +54,12 @@ class OutlineSheet {
   private void show(Theme theme) {
     TilePane sheet = new TilePane();
     sheet.getStyleClass().add("frame");
-    sheet.setPrefColumns(13);
+    sheet.setPrefColumns(COLUMNS);
     for (Outline outline : ReferenceTables.shipped().outlines()) {
       outline.views().forEach(view -> sheet.getChildren().add(drawn(outline, view)));
     }
-    Scene scene = new Scene(sheet, 1800, 1060);
+    int rows = (sheet.getChildren().size() + COLUMNS - 1) / COLUMNS;
+    Scene scene = new Scene(sheet, 1800, 10 + 127 * rows);
     Look look = new Look();
     look.themeProperty().set(theme);
     look.dress(scene);
