@@ -46,13 +46,7 @@ public record DayBook(List<DayBookEntry> entries) {
     }
     boolean known =
         entries.stream().anyMatch(e -> e.bench().equals(JOINING) && e.hash().equals(head));
-    return known
-        ? chains
-        : new Verdict.Broken(
-            "The head "
-                + head
-                + " is not in this Day Book: its end was cut off, it was rebuilt, or the head"
-                + " belongs to another collection.");
+    return known ? chains : new Verdict.Broken(Verdict.Damage.HEAD_UNKNOWN, List.of(head));
   }
 
   /** Looks through the chains alone; without a head, a rebuilt or cut one can't be told. */
@@ -63,10 +57,10 @@ public record DayBook(List<DayBookEntry> entries) {
       Optional<DayBookEntry> before = Optional.empty();
       for (DayBookEntry entry : chain) {
         if (!entry.follows(before)) {
-          return broken(entry, "does not follow the entry before it: one was dropped or changed");
+          return broken(entry, Verdict.Damage.ENTRY_DROPPED);
         }
         if (!entry.holds()) {
-          return broken(entry, "was changed after it was written");
+          return broken(entry, Verdict.Damage.ENTRY_CHANGED);
         }
         before = Optional.of(entry);
       }
@@ -74,7 +68,9 @@ public record DayBook(List<DayBookEntry> entries) {
     for (DayBookEntry entry : chains.getOrDefault(JOINING, List.of())) {
       for (String line : entry.content().lines().toList()) {
         if (!stands(line, chains)) {
-          return broken(entry, "lists an entry that is gone or another: \"" + line + "\"");
+          return new Verdict.Broken(
+              Verdict.Damage.JOINED_ENTRY_GONE,
+              List.of(String.valueOf(entry.number()), entry.bench(), line));
         }
       }
     }
@@ -90,8 +86,7 @@ public record DayBook(List<DayBookEntry> entries) {
         && chain.get(number - 1).hash().equals(line.substring(afterNumber + 1, afterHash));
   }
 
-  private static Verdict broken(DayBookEntry entry, String how) {
-    return new Verdict.Broken(
-        "Entry " + entry.number() + " of \"" + entry.bench() + "\" " + how + ".");
+  private static Verdict broken(DayBookEntry entry, Verdict.Damage how) {
+    return new Verdict.Broken(how, List.of(String.valueOf(entry.number()), entry.bench()));
   }
 }

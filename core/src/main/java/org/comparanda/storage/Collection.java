@@ -10,10 +10,12 @@ import java.time.Clock;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.DoubleConsumer;
 import org.comparanda.capture.CaliperCards;
 import org.comparanda.capture.Drafts;
 import org.comparanda.check.AcceptedFindings;
 import org.comparanda.daybook.DayBook;
+import org.comparanda.daybook.DayBookPages;
 import org.comparanda.daybook.Verdict;
 import org.comparanda.house.Grants;
 import org.comparanda.house.HouseRules;
@@ -327,14 +329,28 @@ public final class Collection implements AutoCloseable {
     return database.read(DayBookRows::read);
   }
 
+  /** The Day Book page by page. */
+  public DayBookPages dayBookPages() {
+    return new SqlDayBookPages(database);
+  }
+
   /** Whether the Day Book holds up to a head that it gave, and every row is as it was written. */
   public Verdict verifyDayBook(String head) {
-    return database.read(h -> DayBookCheck.verify(h, Optional.of(head)));
+    return verifyDayBook(Optional.of(head), part -> {});
   }
 
   /** The same without a head: a tail cut off or a book rebuilt whole can't be told so. */
   public Verdict verifyDayBook() {
-    return database.read(h -> DayBookCheck.verify(h, Optional.empty()));
+    return verifyDayBook(Optional.empty(), part -> {});
+  }
+
+  /**
+   * The same with or without a head.
+   *
+   * @param done is told now and then which part of the work is done, 0 to 1
+   */
+  public Verdict verifyDayBook(Optional<String> head, DoubleConsumer done) {
+    return database.read(h -> DayBookCheck.verify(h, head, done));
   }
 
   /** Grows by one with every change of the shelf; 0 for an empty one. */

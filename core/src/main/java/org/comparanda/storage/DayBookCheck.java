@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.DoubleConsumer;
 import org.comparanda.daybook.Change;
 import org.comparanda.daybook.DayBook;
 import org.comparanda.daybook.DayBookEntry;
@@ -17,13 +18,24 @@ import org.jdbi.v3.core.Handle;
 final class DayBookCheck {
   private DayBookCheck() {}
 
-  static Verdict verify(Handle h, Optional<String> head) {
+  /** Parts of the work, as far as can be told beforehand: reading, chains, then the rows. */
+  private static final double READ = 0.25;
+
+  private static final double CHAINS = 0.5;
+
+  /**
+   * @param done is told now and then which part of the work is done, 0 to 1
+   */
+  static Verdict verify(Handle h, Optional<String> head, DoubleConsumer done) {
+    done.accept(0);
     DayBook book = DayBookRows.read(h);
+    done.accept(READ);
     Verdict chains = head.map(book::verify).orElseGet(book::verifyChains);
-    return chains instanceof Verdict.Broken ? chains : rows(h, book).orElse(chains);
+    done.accept(CHAINS);
+    return chains instanceof Verdict.Broken ? chains : rows(h, book, done).orElse(chains);
   }
 
-  private static Optional<Verdict> rows(Handle h, DayBook book) {
+  private static Optional<Verdict> rows(Handle h, DayBook book, DoubleConsumer done) {
     Map<String, Map<String, DayBookEntry>> lastOfEachBench = new TreeMap<>();
     for (DayBookEntry entry : book.entries()) {
       if (!entry.bench().equals(DayBook.JOINING)) {
@@ -32,19 +44,19 @@ final class DayBookCheck {
             .put(entry.bench(), entry);
       }
     }
-    Map<String, String> stored = Fingerprints.everything(h);
+    Map<String, String> stored =
+        Fingerprints.everything(h, part -> done.accept(CHAINS + (1 - CHAINS) * part));
     for (Map.Entry<String, Map<String, DayBookEntry>> written : lastOfEachBench.entrySet()) {
       String now = stored.getOrDefault(written.getKey(), Change.GONE);
       if (!newest(List.copyOf(written.getValue().values())).contains(now)) {
-        return broken(
-            "The row of " + written.getKey() + " is gone or not what the Day Book wrote.");
+        return broken(Verdict.Damage.ROW_CHANGED, written.getKey());
       }
     }
     return stored.keySet().stream()
         .filter(subject -> !lastOfEachBench.containsKey(subject))
         .sorted()
         .findFirst()
-        .flatMap(subject -> broken("The row of " + subject + " is not in the Day Book."));
+        .flatMap(subject -> broken(Verdict.Damage.ROW_UNKNOWN, subject));
   }
 
   /** What the newest entries say; those of two benches at the very same time stand side by side. */
@@ -63,7 +75,7 @@ final class DayBookCheck {
         .collect(java.util.stream.Collectors.toSet());
   }
 
-  private static Optional<Verdict> broken(String sentence) {
-    return Optional.of(new Verdict.Broken(sentence));
+  private static Optional<Verdict> broken(Verdict.Damage damage, String subject) {
+    return Optional.of(new Verdict.Broken(damage, List.of(subject)));
   }
 }

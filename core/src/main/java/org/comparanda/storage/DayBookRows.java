@@ -157,7 +157,7 @@ record DayBookRows(String bench, Clock clock, Optional<PersonId> by) {
     return at.atZone(ZoneOffset.UTC).toLocalDate();
   }
 
-  private static DayBookEntry entry(ResultSet row, StatementContext context) throws SQLException {
+  static DayBookEntry entry(ResultSet row, StatementContext context) throws SQLException {
     return new DayBookEntry(
         row.getString("bench"),
         row.getLong("number"),

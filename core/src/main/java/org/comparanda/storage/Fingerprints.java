@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.DoubleConsumer;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 
@@ -137,11 +138,18 @@ final class Fingerprints {
     }
   }
 
-  /** The subjects of everything that the book keeps, with their fingerprints. */
-  static Map<String, String> everything(Handle h) {
+  /**
+   * The subjects of everything that the book keeps, with their fingerprints.
+   *
+   * @param done is told after each kind which part is done, 0 to 1
+   */
+  static Map<String, String> everything(Handle h, DoubleConsumer done) {
     Map<String, String> subjects = new HashMap<>();
+    int kinds = 0;
     for (Kept kept : Kept.ALL) {
       all(h, kept).forEach((key, print) -> subjects.put(kept.subject(key), print));
+      kinds++;
+      done.accept(kinds / (double) Kept.ALL.size());
     }
     return subjects;
   }

@@ -10,6 +10,9 @@ import org.comparanda.gui.bench.BenchPlace;
 import org.comparanda.gui.bench.BenchView;
 import org.comparanda.gui.bench.BenchViewModel;
 import org.comparanda.gui.bench.Books;
+import org.comparanda.gui.daybook.DayBookRoom;
+import org.comparanda.gui.daybook.DayBookView;
+import org.comparanda.gui.daybook.DayBookViewModel;
 import org.comparanda.gui.oldcards.CardsRoom;
 import org.comparanda.gui.oldcards.OldCardsView;
 import org.comparanda.gui.oldcards.OldCardsViewModel;
@@ -61,7 +64,8 @@ public final class Screens {
         new Screen("shelf", () -> Keeping.shelf(place, shelf, shelfWords, note(place))),
         new Screen("sizedesk", () -> sizeDesk(place, shelf)),
         new Screen("oldcards", () -> view(cards, place)),
-        new Screen("pile", () -> view(pile, place)));
+        new Screen("pile", () -> view(pile, place)),
+        new Screen("daybook", () -> dayBook(place)));
   }
 
   private static OldCardsViewModel oldCards(Workplace place) {
@@ -83,6 +87,19 @@ public final class Screens {
         Words.of("oldcards", place.locale()),
         note(place),
         new OpenDialog("TXT", "*.txt", "*.csv"));
+  }
+
+  private static DayBookView dayBook(Workplace place) {
+    DayBookRoom room =
+        new DayBookRoom(
+            place.collection().dayBookPages(),
+            place.collection()::dayBookHead,
+            place.collection()::verifyDayBook,
+            place.collection().people(),
+            Words.of("daybook", place.locale()),
+            place.locale(),
+            place.clock());
+    return new DayBookView(new DayBookViewModel(room, place.work(), place.ui()), note(place));
   }
 
   private static PileViewModel pile(Workplace place) {

@@ -2,6 +2,7 @@ package org.comparanda.gui.text;
 
 import java.text.MessageFormat;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.Set;
 
@@ -49,6 +50,11 @@ public final class Words {
   /** What core says in English (a reason, a remedy, a warning), in this language. */
   public String said(String english) {
     return sentences.said(english);
+  }
+
+  /** The text of a key as it stands, where there is one. */
+  public Optional<String> find(String key) {
+    return bundle.containsKey(key) ? Optional.of(bundle.getString(key)) : Optional.empty();
   }
 
   /** The text of a key, its places {0}, {1}, … filled; numbers written in the person's notation. */

@@ -40,7 +40,8 @@ final class LookedRoom {
         DemoRoom.open(Files.createTempDirectory("pictures-looked"), tables, DemoCollection.CLOCK);
     room.people().save(new Person(ANN, "Invented Ann"));
     room.people().save(new Person(BEN, "Invented Ben"));
-    room.people().save(new Person(CAT, ""));
+    room.people().save(new Person(CAT, "Invented Cat"));
+    room.people().save(new Person(CAT, "")); // asked to be blanked
     room.grants()
         .append(
             new Grant(

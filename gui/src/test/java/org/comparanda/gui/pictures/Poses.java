@@ -61,6 +61,9 @@ final class Poses {
         new Pose("secondlook", "blind-look", Pose.Shelf.LOOKED, Looks::blind),
         new Pose("secondlook", "both-shown", Pose.Shelf.LOOKED, Looks::both),
         new Pose("secondlook", "agreement", Pose.Shelf.LOOKED, Looks::agreement),
+        new Pose("daybook", "filled", Pose.Shelf.LOOKED, Books::filled),
+        new Pose("daybook", "proved", Pose.Shelf.LOOKED, Books::proved),
+        new Pose("daybook", "not-proved", Pose.Shelf.LOOKED, Books::notProved),
         new Pose("oldcards", "marked", Poses::oldCards),
         new Pose("pile", "in-order", Poses::pile));
   }

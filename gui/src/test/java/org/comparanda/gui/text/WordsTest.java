@@ -25,6 +25,7 @@ class WordsTest {
         "bench",
         "caliper",
         "calling",
+        "daybook",
         "terms",
         "photos",
         "welcome",

@@ -1,0 +1,27 @@
+package org.comparanda.gui.pictures;
+
+import javafx.scene.Scene;
+import javafx.scene.control.TextField;
+
+/** States of the Day Book, in the room of {@link LookedRoom}. */
+final class Books {
+  private Books() {}
+
+  static void filled(Scene scene) {
+    Hand hand = new Hand(scene);
+    hand.choose("kind", "call");
+    hand.select("entries", 4);
+  }
+
+  static void proved(Scene scene) {
+    TextField head = (TextField) scene.lookup("#head");
+    new Hand(scene).type("proof-head", head.getText());
+  }
+
+  /** A head of another collection. */
+  static void notProved(Scene scene) {
+    Hand hand = new Hand(scene);
+    hand.choose("by", "Invented Ben");
+    hand.type("proof-head", "0123456789abcdef".repeat(4));
+  }
+}
