@@ -35,9 +35,9 @@ final class KeptCheck implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     ProgramVersion program = ProgramName.current();
-    ReferenceTables tables = ReferenceTables.shipped();
     List<KeptAgain.Checked> checked = new ArrayList<>();
     try (Collection opened = which.open(terminal)) {
+      ReferenceTables tables = HouseTables.of(opened);
       KeptAgain again =
           new KeptAgain(opened.animals().shelf(), tables.protocol(), tables.taxa(), program);
       which.answers(opened).forEach(answer -> checked.add(again.check(answer)));

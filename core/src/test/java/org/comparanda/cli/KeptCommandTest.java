@@ -118,6 +118,29 @@ class KeptCommandTest {
   }
 
   @Test
+  void answersAreReckonedAgainWithTheHousesOwnTaxa() {
+    Typed moved =
+        Typed.command(
+            "taxa",
+            "move",
+            "Ovis aries",
+            "--under",
+            "Cervidae",
+            "--by",
+            "p1",
+            "--why",
+            "house",
+            "--collection",
+            collection);
+    assertEquals(0, moved.code(), moved.err());
+    Path hard = Path.of("..", "demo-data", "tray-hard.csv");
+    Typed kept = Typed.command("suggest", hard, "--collection", collection, "--keep");
+    assertEquals(0, kept.code(), kept.err());
+    Typed checked = check();
+    assertEquals(0, checked.code(), checked.out());
+  }
+
+  @Test
   void theJsonSaysTheSame() throws IOException {
     keep();
     Path json = folder.resolve("kept.json");
