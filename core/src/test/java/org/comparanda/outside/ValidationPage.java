@@ -5,7 +5,6 @@ import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -14,13 +13,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * Writes docs/validation.md from what {@link OutsideCheck} and {@link ProofRecord} left in the
- * build folder, and puts the full lists beside it. Run by {@code mvn -B verify -Pproof}.
+ * build folder, and beside it validation-largest.csv, the ten largest differences of each check.
+ * The full lists stay in the build folder. Run by {@code mvn -B verify -Pproof}.
  */
 public final class ValidationPage {
+  private static final int LARGEST = 10;
+  private static final String LIST = "validation-largest.csv";
+
   private final Path build;
   private final Path docs;
   private final LocalDate date;
@@ -50,8 +54,11 @@ public final class ValidationPage {
         "Made on %s from the records that the tests leave in the build folder: %d values from %d outside checks. `mvn -B verify -Pproof` makes it anew, with the long proofs in full size."
             .formatted(date, values, checks.size()));
     page.add(
-        "Expected values come from other programs, certified sets and handbooks, never from this program. "
-            + "For each check the value with the largest difference, relative to what is allowed, is shown; every value stands in [validation/](validation/), one file a check.");
+        ("Expected values come from other programs, certified sets and handbooks, never from this"
+                + " program. For each check the value with the largest difference, relative to what is"
+                + " allowed, is shown; the %d largest of each check stand in [%s](%s), every value in"
+                + " `core/target/outside-checks/` after the tests, one file a check.")
+            .formatted(LARGEST, LIST, LIST));
     page.add("");
     page.add(
         "| check | source | values | worst: quantity | expected | ours | difference | allowed |");
@@ -74,15 +81,14 @@ public final class ValidationPage {
                             r.getField("seed"),
                             r.getField("result"))));
     Files.write(docs.resolve("validation.md"), page);
-    copyLists(checks);
+    Files.write(docs.resolve(LIST), largest(checks));
   }
 
   private static String row(String name, List<NamedCsvRecord> rows) {
     NamedCsvRecord worst =
         rows.stream().max(Comparator.comparingDouble(ValidationPage::strain)).orElseThrow();
-    return "| [%s](validation/%s.csv) | %s | %d | %s | %s | %s | %s | %s %s |"
+    return "| %s | %s | %d | %s | %s | %s | %s | %s %s |"
         .formatted(
-            name,
             name,
             cell(worst.getField("source")),
             rows.size(),
@@ -108,19 +114,23 @@ public final class ValidationPage {
     return text.replace("|", "\\|");
   }
 
-  private void copyLists(Map<String, List<NamedCsvRecord>> checks) throws IOException {
-    Path folder = Files.createDirectories(docs.resolve("validation"));
-    try (Stream<Path> old = Files.list(folder)) {
-      for (Path file : old.toList()) {
-        Files.delete(file);
-      }
-    }
-    for (String name : checks.keySet()) {
-      Files.copy(
-          build.resolve("outside-checks").resolve(name + ".csv"),
-          folder.resolve(name + ".csv"),
-          StandardCopyOption.REPLACE_EXISTING);
-    }
+  private static List<String> largest(Map<String, List<NamedCsvRecord>> checks) {
+    List<String> lines = new ArrayList<>();
+    lines.add("check,values,source,quantity,expected,ours,difference,allowed,kind");
+    checks.forEach(
+        (name, rows) ->
+            rows.stream()
+                .sorted(Comparator.comparingDouble(ValidationPage::strain).reversed())
+                .limit(LARGEST)
+                .map(row -> name + "," + rows.size() + "," + line(row))
+                .forEach(lines::add));
+    return lines;
+  }
+
+  private static String line(NamedCsvRecord row) {
+    return row.getFields().stream()
+        .map(field -> field.matches("[^\",\\n]*") ? field : '"' + field.replace("\"", "\"\"") + '"')
+        .collect(Collectors.joining(","));
   }
 
   private static Map<String, List<NamedCsvRecord>> read(Path folder) throws IOException {
