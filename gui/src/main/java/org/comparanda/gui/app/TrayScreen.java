@@ -60,6 +60,8 @@ final class TrayScreen {
             collection.houseRules(),
             collection.search(
                 new SpokenNames(place.tables().protocol().elements(), place.tables().taxa())),
+            person -> collection.by(person).numbering(),
+            () -> collection.grants().rights(),
             collection.people(),
             collection.readings(),
             place.tables().protocol(),

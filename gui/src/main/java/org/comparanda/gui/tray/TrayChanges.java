@@ -5,9 +5,13 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.comparanda.gui.tray.TrayViewModel.Done;
+import org.comparanda.house.Right;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.PersonId;
+import org.comparanda.statistics.Outcome;
 import org.comparanda.tray.Keeping;
+import org.comparanda.tray.NumberRule;
+import org.comparanda.tray.Numbering;
 import org.comparanda.tray.Priority;
 import org.comparanda.tray.Scrap;
 import org.comparanda.tray.Tray;
@@ -54,6 +58,42 @@ public final class TrayChanges {
     tray(
         tray -> tray.withPriority(next),
         tray -> model.said().get("said.priority", tray.name(), rank));
+  }
+
+  /** Sets by which rule the bones of the open tray are numbered from now on; keepers do. */
+  public void numberRule(String typed) {
+    Outcome<NumberRule> rule =
+        room.rights()
+            .get()
+            .asked(model.me(), Right.KEEPER, model.said().get("number.refused"))
+            .then(keeper -> NumberRule.read(typed));
+    rule.value().ifPresentOrElse(this::numberBy, () -> model.messageProperty().set(why(rule)));
+  }
+
+  private static String why(Outcome<NumberRule> refused) {
+    return refused.fold(rule -> "", none -> none.reason() + " " + none.remedy());
+  }
+
+  private void numberBy(NumberRule rule) {
+    model
+        .openProperty()
+        .get()
+        .map(open -> open.line().tray())
+        .ifPresent(
+            tray ->
+                model.change(
+                    () -> {
+                      Numbering numbers = room.numbering().apply(model.me());
+                      numbers.setRule(tray.id(), rule);
+                      return Done.said(
+                          model
+                              .said()
+                              .get(
+                                  "said.rule",
+                                  tray.name(),
+                                  rule.pattern(),
+                                  numbers.next(tray).value()));
+                    }));
   }
 
   private void tray(UnaryOperator<Tray> change, Function<Tray, String> words) {

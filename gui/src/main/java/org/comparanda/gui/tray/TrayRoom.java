@@ -4,8 +4,10 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.comparanda.gui.text.Words;
 import org.comparanda.house.HouseRules;
+import org.comparanda.house.Rights;
 import org.comparanda.measurement.People;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.measurement.Protocol;
@@ -14,6 +16,7 @@ import org.comparanda.taxon.TaxonName;
 import org.comparanda.taxon.TaxonTree;
 import org.comparanda.tray.Beside;
 import org.comparanda.tray.Lots;
+import org.comparanda.tray.Numbering;
 import org.comparanda.tray.Scraps;
 import org.comparanda.tray.Search;
 import org.comparanda.tray.Stops;
@@ -26,6 +29,8 @@ import org.comparanda.tray.Trays;
  * What the Tray screen works with.
  *
  * @param traysBy the same trays, whose changes stand in the Day Book as that person's
+ * @param numbering bone numbers; a rule that a person sets stands in the Day Book as theirs
+ * @param rights who may do what now
  * @param traits of look-alike pairs
  * @param numbers what the numbers say beside a call
  * @param counts tallies of one lot, in lines
@@ -38,6 +43,8 @@ public record TrayRoom(
     Stops stops,
     HouseRules rules,
     Search search,
+    Function<PersonId, Numbering> numbering,
+    Supplier<Rights> rights,
     People people,
     ReadingLog readings,
     Protocol protocol,

@@ -66,6 +66,13 @@ final class TrayStandingPane extends FlowPane {
     Button scrap = new Button(words.get("scrap.record", open.line().pieces()));
     scrap.setId("record-scrap");
     scrap.setOnAction(event -> model.changes().scrap(pieces.text(), grams.text()));
-    getChildren().addAll(state, with, rank, reason, requester, set, pieces, grams, scrap);
+    Field rule = new Field("number-rule", words.get("number.rule", open.next().value()));
+    rule.field().setText(open.rule().pattern());
+    rule.field().setOnAction(event -> model.changes().numberRule(rule.text()));
+    Button number = new Button(words.get("number.set"));
+    number.setId("set-number-rule");
+    number.setOnAction(event -> model.changes().numberRule(rule.text()));
+    getChildren()
+        .addAll(state, with, rank, reason, requester, set, pieces, grams, scrap, rule, number);
   }
 }

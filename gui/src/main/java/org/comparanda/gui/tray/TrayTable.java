@@ -5,6 +5,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import org.comparanda.gui.control.WrappedCell;
 import org.comparanda.tray.Priority;
 
 /** The trays, those wanted first on top. */
@@ -16,7 +17,8 @@ final class TrayTable extends TableView<TrayLine> {
     setAccessibleText(words.get("trays"));
     setPlaceholder(new Label(words.get("trays.none")));
     column(words.get("column.priority"), 46, TrayTable::rank);
-    column(words.get("column.tray"), 150, line -> line.tray().name());
+    column(words.get("column.tray"), 150, line -> line.tray().name())
+        .setCellFactory(c -> new WrappedCell<>());
     column(words.get("column.state"), 82, line -> words.word("state", line.tray().state()));
     column(
         words.get("column.with"), 72, line -> line.tray().assignedTo().map(words::who).orElse(""));
@@ -37,11 +39,13 @@ final class TrayTable extends TableView<TrayLine> {
     return priority.equals(Priority.ordinary()) ? "" : String.valueOf(priority.rank());
   }
 
-  private void column(String title, double width, Function<TrayLine, String> text) {
+  private TableColumn<TrayLine, String> column(
+      String title, double width, Function<TrayLine, String> text) {
     TableColumn<TrayLine, String> column = new TableColumn<>(title);
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
     column.setMinWidth(width);
     column.setPrefWidth(width);
     getColumns().add(column);
+    return column;
   }
 }

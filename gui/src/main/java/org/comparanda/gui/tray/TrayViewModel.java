@@ -131,7 +131,9 @@ public final class TrayViewModel {
                 new OpenTray(
                     line,
                     room.lots().lot(line.tray().lot()),
-                    room.trays().bonesOf(id).stream().map(this::boneLine).toList()));
+                    room.trays().bonesOf(id).stream().map(this::boneLine).toList(),
+                    room.numbering().apply(me()).ruleOf(id),
+                    room.numbering().apply(me()).next(line.tray())));
   }
 
   private BoneLine boneLine(TrayBone b) {

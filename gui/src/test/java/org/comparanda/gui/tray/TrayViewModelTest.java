@@ -19,6 +19,8 @@ import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.daybook.Change;
 import org.comparanda.gui.text.Words;
+import org.comparanda.house.Grant;
+import org.comparanda.house.Right;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.Person;
 import org.comparanda.measurement.PersonId;
@@ -66,6 +68,8 @@ class TrayViewModelTest {
             collection.stops(),
             collection.houseRules(),
             collection.search(asked -> List.of()),
+            person -> collection.by(person).numbering(),
+            () -> collection.grants().rights(),
             collection.people(),
             collection.readings(),
             TABLES.protocol(),
@@ -107,6 +111,25 @@ class TrayViewModelTest {
   private void open(String number) {
     model.openTray(A);
     model.choose(Optional.of(new BoneId(number)));
+  }
+
+  @Test
+  void aKeeperSetsTheRuleOfBoneNumbersAndNobodyElse() {
+    model.openTray(A);
+    String before = model.openProperty().get().orElseThrow().next().value();
+    assertEquals("B-2026-0001", before);
+    model.changes().numberRule("H-{number:3}");
+    assertTrue(said().contains("has not the right keeper"), said());
+    PersonId ann = model.personProperty().get().id();
+    collection
+        .grants()
+        .append(new Grant(0, ann, Right.KEEPER, Grant.Kind.GIVEN, ann, Instant.EPOCH, "first"));
+    model.changes().numberRule("H-{numbr:3}");
+    assertTrue(said().startsWith("\"H-{numbr:3}\" must hold {number} once"), said());
+    model.changes().numberRule("H-{number:3}");
+    assertEquals(
+        "Bones of Tray T-a are numbered by H-{number:3} from now on; the next is H-001.", said());
+    assertEquals("H-001", model.openProperty().get().orElseThrow().next().value());
   }
 
   private String said() {

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
@@ -175,17 +176,21 @@ public final class SkeletonPage extends StackPane {
   /** Open while a bone is moved to where it belongs. */
   private VBox move() {
     MovePane pane = new MovePane(moves, () -> model.cardProperty().get());
+    Label over = Written.label(words.get("why"), "note");
+    TextField reason =
+        Written.field(model.signature().whyProperty(), "skeleton-why", words.get("why.prompt"));
+    over.setLabelFor(reason);
     HBox why =
         new HBox(
-            Written.label(words.get("why"), "note"),
-            Written.field(model.signature().whyProperty(), "skeleton-why", words.get("why.prompt")),
+            over,
+            reason,
             Written.button(
                 words.get("move.leave"),
                 "move-leave",
                 () -> model.movingProperty().set(false),
                 "quiet"));
     why.getStyleClass().add("page-row");
-    HBox.setHgrow(why.getChildren().get(1), Priority.ALWAYS);
+    HBox.setHgrow(reason, Priority.ALWAYS);
     VBox move = new VBox(pane, why);
     move.getStyleClass().add("bone-move");
     move.visibleProperty().bind(model.movingProperty());
