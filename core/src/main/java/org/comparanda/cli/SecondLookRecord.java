@@ -7,14 +7,13 @@ import org.comparanda.tray.Call;
 import org.comparanda.tray.CallHistory;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Records a second call. */
 @Command(
     name = "record",
     description = {
-      "Record a second call, made without seeing the first one or the suggestion. It replaces nothing;",
+      "Record a second call, made without seeing the first one or the suggestion. It replaces"
+          + " nothing;",
       "the first call is shown afterwards."
     },
     mixinStandardHelpOptions = true)
@@ -24,18 +23,7 @@ final class SecondLookRecord implements Callable<Integer> {
   @Mixin private CollectionArgument collection = new CollectionArgument();
   @Mixin private ByArgument by = new ByArgument();
 
-  @Parameters(index = "0", paramLabel = "BONE", description = "Number of the bone.")
-  private String bone = "";
-
-  @Parameters(index = "1", paramLabel = "NAME", description = "What it is called.")
-  private String name = "";
-
-  @Option(
-      names = "--basis",
-      required = true,
-      paramLabel = "TEXT",
-      description = "What it rests on, in the person's words.")
-  private String basis = "";
+  @Mixin private LookedCall looked = new LookedCall();
 
   SecondLookRecord(Terminal terminal) {
     this.terminal = terminal;
@@ -45,7 +33,7 @@ final class SecondLookRecord implements Callable<Integer> {
   public Integer call() {
     try (Collection opened = collection.open(terminal)) {
       LookDesk desk = SecondLookCommand.desk(opened);
-      Call second = SecondLookCommand.call(opened, terminal, by.person(), bone, name, basis);
+      Call second = looked.by(by.person(), opened, terminal);
       Call recorded = CannotDo.orElse(desk.lookAgain(second));
       Call first = new CallHistory(opened.trays().callsOn(recorded.bone())).first().orElseThrow();
       boolean same = first.taxon().equals(recorded.taxon());
@@ -53,7 +41,7 @@ final class SecondLookRecord implements Callable<Integer> {
           "Recorded call "
               + recorded.id()
               + " on "
-              + bone
+              + looked.bone()
               + ". The first call was "
               + first.written()
               + " by "

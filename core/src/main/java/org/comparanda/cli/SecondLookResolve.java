@@ -7,7 +7,6 @@ import org.comparanda.tray.Call;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Settles a bone. */
 @Command(
@@ -23,18 +22,7 @@ final class SecondLookResolve implements Callable<Integer> {
   @Mixin private CollectionArgument collection = new CollectionArgument();
   @Mixin private ByArgument by = new ByArgument();
 
-  @Parameters(index = "0", paramLabel = "BONE", description = "Number of the bone.")
-  private String bone = "";
-
-  @Parameters(index = "1", paramLabel = "NAME", description = "What it is called.")
-  private String name = "";
-
-  @Option(
-      names = "--basis",
-      required = true,
-      paramLabel = "TEXT",
-      description = "What it rests on, in the person's words.")
-  private String basis = "";
+  @Mixin private LookedCall looked = new LookedCall();
 
   @Option(names = "--consensus", description = "The people who differed agreed on it.")
   private boolean consensus;
@@ -47,11 +35,12 @@ final class SecondLookResolve implements Callable<Integer> {
   public Integer call() {
     try (Collection opened = collection.open(terminal)) {
       LookDesk desk = SecondLookCommand.desk(opened);
-      Call settled = SecondLookCommand.call(opened, terminal, by.person(), bone, name, basis);
+      Call settled = looked.by(by.person(), opened, terminal);
       Call recorded =
           CannotDo.orElse(
               desk.resolve(settled, consensus ? Call.Kind.CONSENSUS : Call.Kind.THIRD_PERSON));
-      terminal.say("Call " + recorded.id() + " on " + bone + " holds now: " + name + ".");
+      terminal.say(
+          "Call " + recorded.id() + " on " + looked.bone() + " holds now: " + looked.name() + ".");
     }
     return Terminal.FINE;
   }
