@@ -1,9 +1,7 @@
 package org.comparanda.cli;
 
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +10,6 @@ import java.util.concurrent.Callable;
 import org.comparanda.bone.BoneAge;
 import org.comparanda.exchange.table.TableReader;
 import org.comparanda.measurement.BoneId;
-import org.comparanda.measurement.Length;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.measurement.Reading;
 import org.comparanda.reference.BoneInHand;
@@ -152,26 +149,18 @@ final class TrayAdd implements Callable<Integer> {
   }
 
   private List<Reading> readings(BoneInHand bone, Instant now) {
-    List<Reading> takes = new ArrayList<>();
-    bone.values()
-        .forEach(
-            (code, mm) ->
-                takes.add(
-                    new Reading(
-                        0,
-                        new BoneId(bone.id()),
-                        bone.element(),
-                        code,
-                        Reading.Kind.TAKE,
-                        BigDecimal.valueOf(mm).toPlainString() + " mm",
-                        Optional.of(new Length(mm)),
-                        new PersonId(person),
-                        now,
-                        1,
-                        false,
-                        Optional.empty(),
-                        Optional.empty(),
-                        "from " + table.getFileName())));
-    return takes;
+    BoneId id = new BoneId(bone.id());
+    return bone.values().entrySet().stream()
+        .map(
+            taken ->
+                Reading.ofTable(
+                    id,
+                    bone.element(),
+                    taken.getKey(),
+                    taken.getValue(),
+                    new PersonId(person),
+                    now,
+                    "from " + table.getFileName()))
+        .toList();
   }
 }

@@ -2,14 +2,12 @@ package org.comparanda.demo;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.comparanda.bone.BoneAge;
 import org.comparanda.exchange.table.BoneTable;
 import org.comparanda.exchange.table.TableOptions;
@@ -17,7 +15,6 @@ import org.comparanda.exchange.table.TableOutcome;
 import org.comparanda.exchange.table.TableRead;
 import org.comparanda.exchange.table.TableReader;
 import org.comparanda.measurement.BoneId;
-import org.comparanda.measurement.Length;
 import org.comparanda.measurement.People;
 import org.comparanda.measurement.Person;
 import org.comparanda.measurement.PersonId;
@@ -141,26 +138,12 @@ public record Harrowmere(Shelf shelf, List<DemoBones> trays) {
   }
 
   private static List<Reading> readings(BoneInHand bone, Instant at) {
-    List<Reading> takes = new ArrayList<>();
-    bone.values()
-        .forEach(
-            (code, mm) ->
-                takes.add(
-                    new Reading(
-                        0,
-                        new BoneId(bone.id()),
-                        bone.element(),
-                        code,
-                        Reading.Kind.TAKE,
-                        BigDecimal.valueOf(mm).toPlainString() + " mm",
-                        Optional.of(new Length(mm)),
-                        PERSON,
-                        at,
-                        1,
-                        false,
-                        Optional.empty(),
-                        Optional.empty(),
-                        "")));
-    return takes;
+    BoneId id = new BoneId(bone.id());
+    return bone.values().entrySet().stream()
+        .map(
+            taken ->
+                Reading.ofTable(
+                    id, bone.element(), taken.getKey(), taken.getValue(), PERSON, at, ""))
+        .toList();
   }
 }

@@ -1,5 +1,6 @@
 package org.comparanda.measurement;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Optional;
 import org.comparanda.bone.ElementKey;
@@ -38,6 +39,37 @@ public record Reading(
     Optional<String> instrument,
     Optional<Long> pointsAt,
     String reason) {
+
+  /**
+   * A first-pass take of a value that came from a table: not yet in a log, no caliper.
+   *
+   * @param mm the value, mm; it counts as typed in mm
+   * @param note where it came from; may be empty
+   */
+  public static Reading ofTable(
+      BoneId bone,
+      ElementKey element,
+      MeasurementCode code,
+      double mm,
+      PersonId person,
+      Instant at,
+      String note) {
+    return new Reading(
+        0,
+        bone,
+        element,
+        code,
+        Kind.TAKE,
+        BigDecimal.valueOf(mm).toPlainString() + " mm",
+        Optional.of(new Length(mm)),
+        person,
+        at,
+        1,
+        false,
+        Optional.empty(),
+        Optional.empty(),
+        note);
+  }
 
   /** The same reading under the number that its log gave it. */
   public Reading withId(long given) {
