@@ -46,167 +46,99 @@ public record Animal(
   }
 
   public Animal withTaxon(Optional<TaxonName> other) {
-    return new Animal(
-        id,
-        other,
-        source,
-        drawer,
-        sex,
-        ageClass,
-        origin,
-        bodyLengthMm,
-        bodyMassG,
-        flags,
-        remarks,
-        bones);
+    Copy copy = new Copy();
+    copy.taxon = other;
+    return copy.made();
   }
 
   public Animal withSource(Source other) {
-    return new Animal(
-        id,
-        taxon,
-        other,
-        drawer,
-        sex,
-        ageClass,
-        origin,
-        bodyLengthMm,
-        bodyMassG,
-        flags,
-        remarks,
-        bones);
+    Copy copy = new Copy();
+    copy.source = other;
+    return copy.made();
   }
 
   public Animal withDrawer(Optional<String> other) {
-    return new Animal(
-        id,
-        taxon,
-        source,
-        other,
-        sex,
-        ageClass,
-        origin,
-        bodyLengthMm,
-        bodyMassG,
-        flags,
-        remarks,
-        bones);
+    Copy copy = new Copy();
+    copy.drawer = other;
+    return copy.made();
   }
 
   public Animal withSex(String other) {
-    return new Animal(
-        id,
-        taxon,
-        source,
-        drawer,
-        other,
-        ageClass,
-        origin,
-        bodyLengthMm,
-        bodyMassG,
-        flags,
-        remarks,
-        bones);
+    Copy copy = new Copy();
+    copy.sex = other;
+    return copy.made();
   }
 
   public Animal withAgeClass(String other) {
-    return new Animal(
-        id,
-        taxon,
-        source,
-        drawer,
-        sex,
-        other,
-        origin,
-        bodyLengthMm,
-        bodyMassG,
-        flags,
-        remarks,
-        bones);
+    Copy copy = new Copy();
+    copy.ageClass = other;
+    return copy.made();
   }
 
   public Animal withOrigin(String other) {
-    return new Animal(
-        id,
-        taxon,
-        source,
-        drawer,
-        sex,
-        ageClass,
-        other,
-        bodyLengthMm,
-        bodyMassG,
-        flags,
-        remarks,
-        bones);
+    Copy copy = new Copy();
+    copy.origin = other;
+    return copy.made();
   }
 
   public Animal withBodyLengthMm(Optional<Double> other) {
-    return new Animal(
-        id, taxon, source, drawer, sex, ageClass, origin, other, bodyMassG, flags, remarks, bones);
+    Copy copy = new Copy();
+    copy.bodyLengthMm = other;
+    return copy.made();
   }
 
   public Animal withBodyMassG(Optional<Double> other) {
-    return new Animal(
-        id,
-        taxon,
-        source,
-        drawer,
-        sex,
-        ageClass,
-        origin,
-        bodyLengthMm,
-        other,
-        flags,
-        remarks,
-        bones);
+    Copy copy = new Copy();
+    copy.bodyMassG = other;
+    return copy.made();
   }
 
   public Animal withFlags(Set<Flag> other) {
-    return new Animal(
-        id,
-        taxon,
-        source,
-        drawer,
-        sex,
-        ageClass,
-        origin,
-        bodyLengthMm,
-        bodyMassG,
-        other,
-        remarks,
-        bones);
+    Copy copy = new Copy();
+    copy.flags = other;
+    return copy.made();
   }
 
   public Animal withRemarks(String other) {
-    return new Animal(
-        id,
-        taxon,
-        source,
-        drawer,
-        sex,
-        ageClass,
-        origin,
-        bodyLengthMm,
-        bodyMassG,
-        flags,
-        other,
-        bones);
+    Copy copy = new Copy();
+    copy.remarks = other;
+    return copy.made();
   }
 
   public Animal withBones(List<ShelfBone> other) {
-    return new Animal(
-        id,
-        taxon,
-        source,
-        drawer,
-        sex,
-        ageClass,
-        origin,
-        bodyLengthMm,
-        bodyMassG,
-        flags,
-        remarks,
-        other);
+    Copy copy = new Copy();
+    copy.bones = other;
+    return copy.made();
+  }
+
+  /** This animal while one thing about it is changed. */
+  private final class Copy {
+    private Optional<TaxonName> taxon = Animal.this.taxon;
+    private Source source = Animal.this.source;
+    private Optional<String> drawer = Animal.this.drawer;
+    private String sex = Animal.this.sex;
+    private String ageClass = Animal.this.ageClass;
+    private String origin = Animal.this.origin;
+    private Optional<Double> bodyLengthMm = Animal.this.bodyLengthMm;
+    private Optional<Double> bodyMassG = Animal.this.bodyMassG;
+    private Set<Flag> flags = Animal.this.flags;
+    private String remarks = Animal.this.remarks;
+    private List<ShelfBone> bones = Animal.this.bones;
+
+    Animal made() {
+      return new Animal(
+          id,
+          taxon,
+          source,
+          drawer,
+          sex,
+          ageClass,
+          origin,
+          bodyLengthMm,
+          bodyMassG,
+          flags,
+          remarks,
+          bones);
+    }
   }
 }
