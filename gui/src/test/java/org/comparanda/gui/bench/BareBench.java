@@ -2,21 +2,14 @@ package org.comparanda.gui.bench;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.Locale;
 import org.comparanda.bone.BoneAge;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.gui.capture.Memory;
-import org.comparanda.gui.text.Numbers;
-import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.storage.Collection;
-import org.comparanda.tables.ReferenceTables;
 import org.comparanda.tray.NumberRule;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
@@ -24,7 +17,7 @@ import org.comparanda.tray.TrayId;
 
 /** A bench with an empty shelf and one tray of three invented bones, numbered by rule. */
 record BareBench(Collection collection, BenchPlace place) implements AutoCloseable {
-  static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T10:00:00Z"), ZoneOffset.UTC);
+  static final Clock CLOCK = RoomPlace.CLOCK;
   static final Tray TRAY =
       new Tray(new TrayId("t"), "L1", "Tray", BoneAge.RECENT, "", "", Tray.State.WAITING);
   static final Tray EMPTY =
@@ -40,35 +33,7 @@ record BareBench(Collection collection, BenchPlace place) implements AutoCloseab
     if (collection.trays().all().isEmpty()) {
       fill(collection);
     }
-    ReferenceTables tables = ReferenceTables.shipped();
-    return new BareBench(
-        collection,
-        new BenchPlace(
-            Runnable::run,
-            Runnable::run,
-            CLOCK,
-            Words.of("bench", Locale.ENGLISH),
-            new Numbers(Locale.ENGLISH),
-            tables.protocol(),
-            tables.outlines(),
-            tables.taxa(),
-            collection.animals(),
-            collection.trays(),
-            collection.readings(),
-            collection.people(),
-            collection.drafts(),
-            collection.caliperCards(),
-            new Books(
-                collection.numbering(),
-                collection.keying(),
-                collection.associations(),
-                collection.refits(),
-                collection.photos(),
-                collection.keptAnswers(),
-                collection.stops(),
-                collection.houseRules()),
-            memory,
-            new SlipsInMemory(new ArrayList<>())));
+    return new BareBench(collection, RoomPlace.of(collection, Runnable::run, memory));
   }
 
   private static void fill(Collection collection) {

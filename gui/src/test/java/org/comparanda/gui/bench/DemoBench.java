@@ -2,12 +2,9 @@ package org.comparanda.gui.bench;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import org.comparanda.bone.BoneAge;
@@ -16,8 +13,6 @@ import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.gui.app.DemoRoom;
-import org.comparanda.gui.text.Numbers;
-import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
@@ -28,7 +23,7 @@ import org.comparanda.tray.TrayId;
 /** A bench on the simulated demo collection, with one more tray: a humerus not yet measured. */
 record DemoBench(Collection collection, BenchPlace place, List<Runnable> waiting)
     implements AutoCloseable {
-  static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T10:00:00Z"), ZoneOffset.UTC);
+  static final Clock CLOCK = RoomPlace.CLOCK;
   private static final TrayId FRESH = new TrayId("fresh");
 
   static DemoBench in(Path folder, Executor work) {
@@ -50,33 +45,7 @@ record DemoBench(Collection collection, BenchPlace place, List<Runnable> waiting
                 BoneState.notRecorded(),
                 TrayBone.Standing.OPEN,
                 ""));
-    BenchPlace place =
-        new BenchPlace(
-            work,
-            Runnable::run,
-            CLOCK,
-            Words.of("bench", Locale.ENGLISH),
-            new Numbers(Locale.ENGLISH),
-            tables.protocol(),
-            tables.outlines(),
-            tables.taxa(),
-            collection.animals(),
-            collection.trays(),
-            collection.readings(),
-            collection.people(),
-            collection.drafts(),
-            collection.caliperCards(),
-            new Books(
-                collection.numbering(),
-                collection.keying(),
-                collection.associations(),
-                collection.refits(),
-                collection.photos(),
-                collection.keptAnswers(),
-                collection.stops(),
-                collection.houseRules()),
-            new MapMemory(new HashMap<>()),
-            new SlipsInMemory(new ArrayList<>()));
+    BenchPlace place = RoomPlace.of(collection, work, new MapMemory(new HashMap<>()));
     List<Runnable> waiting = new ArrayList<>();
     return new DemoBench(collection, place.withIdle(waiting::add), waiting);
   }
