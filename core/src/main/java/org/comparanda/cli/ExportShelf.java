@@ -6,6 +6,7 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.comparanda.dossier.HeldAnimals;
 import org.comparanda.exchange.shelf.ShelfTable;
@@ -32,7 +33,9 @@ final class ExportShelf implements Callable<Integer> {
 
   private final Terminal terminal;
 
-  @Parameters(paramLabel = "OUT.csv", description = "The table.")
+  @Parameters(
+      paramLabel = "OUT.csv",
+      description = "The table; a name that ends in .xlsx makes it a spreadsheet.")
   private Path out = Path.of("");
 
   @Mixin private CollectionArgument collection = new CollectionArgument();
@@ -41,19 +44,13 @@ final class ExportShelf implements Callable<Integer> {
       names = "--shape",
       paramLabel = "SHAPE",
       description = "wide (a row for each bone, if not said) or long (a row for each reading).")
-  private Shape shape = Shape.WIDE;
+  private ShelfTable.Shape shape = ShelfTable.Shape.WIDE;
 
   @Option(
       names = "--restricted-opened-by",
       paramLabel = "PERSON",
       description = "Let restricted animals out, on this person's word, who needs that right.")
   private @Nullable String opener;
-
-  /** How readings are laid out. */
-  private enum Shape {
-    WIDE,
-    LONG
-  }
 
   ExportShelf(Terminal terminal) {
     this.terminal = terminal;
@@ -74,13 +71,13 @@ final class ExportShelf implements Callable<Integer> {
     FinishedFile.write(
         out,
         bytes -> {
-          Writer writer = new BufferedWriter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8));
-          if (shape == Shape.LONG) {
-            table.tall(writer);
+          if (out.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+            table.sheet(shape, bytes);
           } else {
-            table.wide(writer);
+            Writer text = new BufferedWriter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8));
+            table.csv(shape, text);
+            text.flush();
           }
-          writer.flush();
         });
     terminal.say(
         "Wrote "

@@ -1,5 +1,7 @@
 package org.comparanda.exchange.shelf;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.io.Writer;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -44,9 +46,43 @@ public final class ShelfTable {
     }
   }
 
-  /** A row for each bone, a column for each measurement. */
-  public void wide(Writer writer) {
+  /** How readings are laid out. */
+  public enum Shape {
+    /** A row for each bone, a column for each measurement. */
+    WIDE,
+    /** A row for each reading; a bone without one has a row, too. */
+    LONG
+  }
+
+  /** As CSV. */
+  public void csv(Shape shape, Writer writer) throws IOException {
     HarmlessCsv csv = new HarmlessCsv(writer);
+    write(shape, csv::row);
+  }
+
+  /** As a workbook (.xlsx) of one sheet. */
+  public void sheet(Shape shape, OutputStream bytes) throws IOException {
+    for (AnimalCard card : animals) {
+      for (String cell : AnimalCells.of(card, Optional.empty())) {
+        if (!SheetFile.holds(cell)) {
+          notHeld.add("a control character of " + card.id() + ", which is written as ?");
+        }
+      }
+    }
+    try (SheetFile sheet = new SheetFile(bytes)) {
+      write(shape, sheet);
+    }
+  }
+
+  private void write(Shape shape, TableRows rows) throws IOException {
+    if (shape == Shape.LONG) {
+      tall(rows);
+    } else {
+      wide(rows);
+    }
+  }
+
+  private void wide(TableRows csv) throws IOException {
     List<String> header = AnimalCells.header();
     codes.forEach(code -> header.add(header(code)));
     csv.row(header);
@@ -64,9 +100,7 @@ public final class ShelfTable {
     }
   }
 
-  /** A row for each reading; a bone without one has a row, too. */
-  public void tall(Writer writer) {
-    HarmlessCsv csv = new HarmlessCsv(writer);
+  private void tall(TableRows csv) throws IOException {
     List<String> header = AnimalCells.header();
     header.addAll(List.of("bone", "measurement", "value", "unit"));
     csv.row(header);
@@ -83,7 +117,8 @@ public final class ShelfTable {
     }
   }
 
-  private void tall(HarmlessCsv csv, AnimalCard card, ShelfBone bone, String number) {
+  private void tall(TableRows csv, AnimalCard card, ShelfBone bone, String number)
+      throws IOException {
     List<String> cells = cells(card, Optional.of(bone));
     boolean any = false;
     for (MeasurementCode code : codes) {
@@ -105,7 +140,7 @@ public final class ShelfTable {
     return all;
   }
 
-  private void row(HarmlessCsv csv, List<String> cells) {
+  private void row(TableRows csv, List<String> cells) throws IOException {
     csv.row(cells);
     rows++;
   }
@@ -127,6 +162,13 @@ public final class ShelfTable {
       }
     }
     return cells;
+  }
+
+  /** Whether the cells below a header are numbers: all but the words that the form reserves. */
+  static boolean isOfNumbers(String header) {
+    return header.equals("value")
+        || header.endsWith("]")
+        || TableReader.headsColumn(new MeasurementCode(header));
   }
 
   private String header(MeasurementCode code) {
