@@ -112,7 +112,8 @@ final class Keeping {
                 "wanted", () -> new WantedPage(wanted, list -> print(list, place))),
             card::open,
             skeleton::open,
-            card::openNew);
+            card::openNew,
+            skeleton::unfinished);
     view[0] = new ShelfView(shelf, words, note, OpenDialog.ofTables(), pages);
     return view[0];
   }

@@ -2,6 +2,7 @@ package org.comparanda.gui.shelf;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.layout.Region;
@@ -15,13 +16,15 @@ import org.comparanda.reference.AnimalId;
  * @param edit opens an animal's card to be edited, on the page {@code card}
  * @param measure opens an animal to be measured, on the page {@code skeleton}
  * @param add opens an empty card, on the page {@code card}
+ * @param unfinished the animal whose measuring was left in the middle
  */
 public record ShelfPages(
     List<String> tabs,
     Map<String, Supplier<Region>> pages,
     Consumer<AnimalId> edit,
     Consumer<AnimalId> measure,
-    Runnable add) {
+    Runnable add,
+    Supplier<Optional<AnimalId>> unfinished) {
   /** The page of the animals themselves. */
   public static final String ANIMALS = "animals";
 
@@ -32,6 +35,7 @@ public record ShelfPages(
 
   /** No page but the animals. */
   public static ShelfPages none() {
-    return new ShelfPages(List.of(), Map.of(), animal -> {}, animal -> {}, () -> {});
+    return new ShelfPages(
+        List.of(), Map.of(), animal -> {}, animal -> {}, () -> {}, Optional::empty);
   }
 }

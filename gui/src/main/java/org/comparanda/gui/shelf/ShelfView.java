@@ -44,6 +44,7 @@ public final class ShelfView extends BorderPane {
   private final StackPane page = new StackPane();
   private final ToggleGroup tabs = new ToggleGroup();
   private final HBox animals;
+  private final Button goOn = new Button();
 
   /**
    * Builds the view; it looks at the collection each time it comes into the window.
@@ -76,6 +77,7 @@ public final class ShelfView extends BorderPane {
         .addListener(
             (o, was, is) -> {
               if (is != null) {
+                goOn();
                 model.refresh();
               }
             });
@@ -146,11 +148,29 @@ public final class ShelfView extends BorderPane {
             pages.add().run();
             show("card");
           });
-      header.getChildren().add(add);
+      goOn.setId("go-on");
+      goOn.managedProperty().bind(goOn.visibleProperty());
+      goOn();
+      header.getChildren().addAll(add, goOn);
     }
     header.getChildren().add(load);
     header.getStyleClass().add("header");
     return header;
+  }
+
+  /** Offers the animal whose measuring was left in the middle, until it is opened. */
+  private void goOn() {
+    Optional<AnimalId> left = pages.unfinished().get();
+    goOn.setVisible(left.isPresent());
+    goOn.setText(left.map(id -> words.get("go.on", id)).orElse(""));
+    goOn.setOnAction(
+        event ->
+            left.ifPresent(
+                id -> {
+                  pages.measure().accept(id);
+                  show("skeleton");
+                  goOn.setVisible(false);
+                }));
   }
 
   private VBox animals() {

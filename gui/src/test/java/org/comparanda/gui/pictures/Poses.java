@@ -43,6 +43,8 @@ final class Poses {
         new Pose("shelf", "findings", scene -> new Hand(scene).press("page-findings")),
         new Pose("shelf", "stock", scene -> new Hand(scene).press("page-stock")),
         new Pose("shelf", "skeleton", Poses::skeleton),
+        new Pose("bench", "keys", Poses::keys),
+        new Pose("bench", "words", Poses::words),
         new Pose("shelf", "skeleton-state", Poses::boneState),
         new Pose("shelf", "skeleton-move", Poses::boneMove),
         new Pose("shelf", "names", Poses::names),
@@ -311,6 +313,19 @@ final class Poses {
   private static void definition(Scene scene) {
     bone(scene, "Hard", "K-207");
     new Hand(scene).key("reading", KeyCode.F1);
+  }
+
+  private static void keys(Scene scene) {
+    bone(scene, "Hard", "K-202");
+    Hand hand = new Hand(scene);
+    hand.key("reading", KeyCode.ESCAPE);
+    hand.read("09");
+  }
+
+  /** What the words of the open screen mean. */
+  private static void words(Scene scene) {
+    bone(scene, "Hard", "K-202");
+    new Hand(scene).press("words");
   }
 
   private static void stop(Scene scene) {

@@ -7,13 +7,25 @@ import java.util.TreeMap;
 import org.comparanda.bone.Side;
 import org.comparanda.capture.Passes;
 import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.measurement.PersonId;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.BoneEdit;
+import org.comparanda.register.ChangeNote;
 import org.comparanda.register.SkeletonBone;
 import org.comparanda.statistics.Outcome;
 
 /** Puts the values of an element's measured bones on the animal's card. */
 record Landing(ElementBones bones) {
+  /** Stores the card with them in that person's name; says what came of it. */
+  String put(PersonId who) {
+    ChangeNote note = new ChangeNote(who, "measured on the Shelf, " + bones.element().key());
+    return card()
+        .then(after -> bones.room().keeper().register().change(bones.card(), after, note))
+        .fold(
+            changes -> bones.room().words().get("skeleton.stored", changes.size()),
+            none -> (none.reason() + " " + none.remedy()).strip());
+  }
+
   /** The card with them, or why not: nothing measured, a field open. */
   Outcome<AnimalCard> card() {
     List<Side> measured = bones.sides().stream().filter(this::begun).toList();

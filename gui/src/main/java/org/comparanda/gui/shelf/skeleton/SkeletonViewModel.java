@@ -17,14 +17,12 @@ import org.comparanda.bone.HeldBone;
 import org.comparanda.bone.Side;
 import org.comparanda.capture.Draft;
 import org.comparanda.capture.Passes;
-import org.comparanda.capture.SideBySide;
 import org.comparanda.capture.warning.ShelfRanges;
 import org.comparanda.gui.capture.CaliperViewModel;
 import org.comparanda.gui.capture.QuestionViewModel;
 import org.comparanda.gui.capture.ReadingsViewModel;
 import org.comparanda.gui.capture.SketchOf;
 import org.comparanda.gui.capture.StateViewModel;
-import org.comparanda.gui.capture.StateWords;
 import org.comparanda.gui.control.outline.BoneSketch;
 import org.comparanda.gui.shelf.keeping.Signature;
 import org.comparanda.gui.text.Words;
@@ -33,10 +31,7 @@ import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.Shelf;
 import org.comparanda.reference.ShelfBone;
 import org.comparanda.register.AnimalCard;
-import org.comparanda.register.Change;
-import org.comparanda.register.ChangeNote;
 import org.comparanda.register.SkeletonBone;
-import org.comparanda.statistics.Outcome;
 
 /**
  * A skeleton of the shelf being measured with the Bench's own capture: element after element, left
@@ -184,19 +179,16 @@ public final class SkeletonViewModel {
               () -> {
                 card.set(found);
                 others = shelf;
-                Optional<Draft> left = left(id);
+                Optional<Draft> left = new Unfinished(room).of(id);
                 choose(left.flatMap(this::elementOf).orElseGet(() -> first(found)));
                 left.ifPresent(this::resume);
               });
         });
   }
 
-  private Optional<Draft> left(AnimalId id) {
-    return room.reading()
-        .drafts()
-        .of(room.reading().name())
-        .filter(
-            d -> room.skeletons().bone(d.bone()).filter(b -> b.animal().equals(id)).isPresent());
+  /** The animal whose measuring was left in the middle. */
+  public Optional<AnimalId> unfinished() {
+    return new Unfinished(room).bone().map(SkeletonBone::animal);
   }
 
   private Optional<Element> elementOf(Draft left) {
@@ -248,21 +240,10 @@ public final class SkeletonViewModel {
 
   /** Another name: what lies open stays, half-typed text included. */
   private void signedAnew() {
-    Optional<Draft> typed = typed();
+    Optional<Draft> typed = Unfinished.typed(readings);
+    Optional<Draft> left = card.get().flatMap(c -> new Unfinished(room).of(c.id()));
     begin();
-    typed.or(() -> card.get().flatMap(c -> left(c.id()))).ifPresent(this::resume);
-  }
-
-  private Optional<Draft> typed() {
-    return readings
-        .passes()
-        .flatMap(
-            p ->
-                p.current()
-                    .map(
-                        at ->
-                            new Draft(
-                                p.bone(), p.element(), at, readings.fieldProperty().get().text())));
+    typed.or(() -> left).ifPresent(this::resume);
   }
 
   /** Opens the bone that is due. */
@@ -277,20 +258,11 @@ public final class SkeletonViewModel {
       readings.say(room.words().get("skeleton.who"));
       return;
     }
-    take(due(bones.get()));
+    take(turns(bones.get()).due());
   }
 
-  private Side due(ElementBones bones) {
-    if (bones.sides().size() == 1) {
-      return Side.AXIAL;
-    }
-    return hands.get() == Hands.BOTH
-        ? bones.both().map(SideBySide::turn).map(SkeletonViewModel::side).orElse(Side.LEFT)
-        : hands.get() == Hands.LEFT ? Side.LEFT : Side.RIGHT;
-  }
-
-  private static Side side(SideBySide.Turn turn) {
-    return turn == SideBySide.Turn.LEFT ? Side.LEFT : Side.RIGHT;
+  private Turns turns(ElementBones bones) {
+    return new Turns(bones, hands.get());
   }
 
   /** The bones of the element in hand. */
@@ -341,28 +313,15 @@ public final class SkeletonViewModel {
 
   /** After something was recorded: the bone that is due comes to hand. */
   void next() {
-    Optional<ElementBones> bones = bones();
-    boolean over = readings.passes().filter(Passes::complete).isPresent();
-    Side due = bones.map(this::due).orElse(side.get());
-    boolean otherDue =
-        due != side.get() && bones.filter(b -> !b.passes(due).complete()).isPresent();
-    if (otherDue && (hands.get() == Hands.BOTH || over)) {
-      take(due);
-    } else {
-      show();
-    }
+    bones().flatMap(b -> turns(b).after(side.get())).ifPresentOrElse(this::take, this::show);
   }
 
   /** Before the last reading is taken back: the bone that it is of comes to hand. */
   void beforeUndo() {
-    if (hands.get() == Hands.BOTH) {
-      bones()
-          .flatMap(ElementBones::both)
-          .map(SideBySide::newest)
-          .map(SkeletonViewModel::side)
-          .filter(newest -> newest != side.get())
-          .ifPresent(this::take);
-    }
+    bones()
+        .flatMap(b -> turns(b).newest())
+        .filter(newest -> newest != side.get())
+        .ifPresent(this::take);
   }
 
   /** Asks for the state of the bone in hand again. */
@@ -370,29 +329,23 @@ public final class SkeletonViewModel {
     state.ask();
   }
 
-  /** Stores what is said of the bone in hand; a bone on the card is moved with a reason instead. */
   private void say(HeldBone said) {
     if (bones().isEmpty() || signature.whoProperty().get().isBlank()) {
       readings.say(room.words().get("skeleton.who"));
       return;
     }
     ElementBones bones = bones().get();
-    SkeletonBone before = bones.bone(side.get());
-    boolean otherPart = said.portion() != before.held().portion();
-    if (otherPart && bones.onCard(side.get()).isPresent()) {
-      state.show(before.held());
-      readings.say(room.words().get("skeleton.portion.card"));
-      return;
+    Optional<String> refused = new BoneSaying(bones, side.get()).keep(said, person());
+    if (refused.isPresent()) {
+      state.show(bones.bone(side.get()).held());
+      readings.say(refused.get());
+    } else {
+      measure(bones);
     }
-    room.skeletons().save(before.withHeld(said), person());
-    measure(bones);
   }
 
   private void sayState() {
-    HeldBone held = bones().orElseThrow().bone(side.get()).held();
-    List<String> ends = element.get().map(Element::growingEnds).orElse(List.of());
-    Words words = room.reading().words();
-    readings.say(words.get("state.fine.recorded", StateWords.of(held.state(), ends, words)));
+    bones().map(b -> new BoneSaying(b, side.get()).recorded()).ifPresent(readings::say);
   }
 
   /** Puts the values on the card, when no field is open. */
@@ -401,21 +354,15 @@ public final class SkeletonViewModel {
       sentence.set(room.words().get("skeleton.who"));
       return;
     }
-    AnimalCard before = bones().get().card();
-    ChangeNote note =
-        new ChangeNote(person(), "measured on the Shelf, " + bones().get().element().key());
-    Outcome<AnimalCard> landed = new Landing(bones().get()).card();
+    ElementBones bones = bones().get();
+    PersonId who = person();
     work.execute(
         () -> {
-          Outcome<List<Change>> done =
-              landed.then(c -> room.keeper().register().change(before, c, note));
-          Optional<AnimalCard> now = room.keeper().register().card(before.id());
+          String said = new Landing(bones).put(who);
+          Optional<AnimalCard> now = room.keeper().register().card(bones.card().id());
           ui.execute(
               () -> {
-                sentence.set(
-                    done.fold(
-                        changes -> room.words().get("skeleton.stored", changes.size()),
-                        none -> room.words().said(none.reason() + " " + none.remedy()).strip()));
+                sentence.set(said);
                 card.set(now);
                 show();
                 afterwards.run();

@@ -260,6 +260,7 @@ class SkeletonViewModelTest {
     calcaneus();
     keys("\n54.8\n\n54.");
     start();
+    assertEquals(Optional.of(new AnimalId("T-1")), skeleton.unfinished());
     assertEquals(CALCANEUS, skeleton.elementProperty().get().orElseThrow().key());
     assertEquals(Side.RIGHT, skeleton.sideProperty().get());
     assertEquals("54.", skeleton.readings().fieldProperty().get().text());
