@@ -116,8 +116,10 @@ final class TrayCall implements Callable<Integer> {
                       answers,
                       name.strip()));
       Beside beside = beside(opened, tables, called, written.taxon());
+      CallDesk desk = new CallDesk(opened.trays(), tables.taxa());
+      boolean first = opened.houseRules().inForce().callFirst() && !sawSuggestion;
       Call recorded =
-          CannotDo.orElse(new CallDesk(opened.trays(), tables.taxa()).record(next, beside));
+          CannotDo.orElse(first ? desk.recordFirst(next, beside) : desk.record(next, beside));
       terminal.say("Recorded call " + recorded.id() + " on " + bone + ": " + name + ".");
     }
     return Terminal.FINE;

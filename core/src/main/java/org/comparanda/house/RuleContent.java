@@ -1,24 +1,42 @@
 package org.comparanda.house;
 
+import java.text.MessageFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.ResourceBundle;
 
 /** What a rule may be set to: whether a text can be taken, and what can, in words. */
 interface RuleContent {
   boolean takes(String content);
 
-  /** "a number from 0.001 to 0.2", to stand behind "is not". */
-  String allowed();
+  /** "a number from 0.001 to 0.2", to stand behind "is not", in the words of a language. */
+  String allowed(Locale language);
+
+  /** A phrase of {@code phrases.properties} beside this class, English where a language has none. */
+  private static String say(Locale language, String key, Object... places) {
+    ResourceBundle phrases =
+        ResourceBundle.getBundle(
+            RuleContent.class.getPackageName() + ".phrases",
+            language,
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    return new MessageFormat(phrases.getString(key), Locale.ROOT).format(places);
+  }
 
   /** Why this text can't be taken; empty when it can. */
   default Optional<String> refusal(String content) {
     return takes(content)
         ? Optional.empty()
-        : Optional.of("\"" + content + "\" is not " + allowed() + ".");
+        : Optional.of("\"" + content + "\" is not " + allowed(Locale.ENGLISH) + ".");
   }
 
   /** Any text that says something. */
-  record Text(String allowed) implements RuleContent {
+  record Text() implements RuleContent {
+    @Override
+    public String allowed(Locale language) {
+      return say(language, "text");
+    }
+
     @Override
     public boolean takes(String content) {
       return !content.isBlank();
@@ -35,8 +53,8 @@ interface RuleContent {
     }
 
     @Override
-    public String allowed() {
-      return "a number from " + low + " to " + high;
+    public String allowed(Locale language) {
+      return say(language, "decimal", String.valueOf(low), String.valueOf(high));
     }
   }
 
@@ -50,8 +68,8 @@ interface RuleContent {
     }
 
     @Override
-    public String allowed() {
-      return "a whole number from " + low + " to " + high;
+    public String allowed(Locale language) {
+      return say(language, "whole", String.valueOf(low), String.valueOf(high));
     }
   }
 
@@ -67,8 +85,8 @@ interface RuleContent {
     }
 
     @Override
-    public String allowed() {
-      return String.join(" or ", words);
+    public String allowed(Locale language) {
+      return words.stream().reduce((a, b) -> say(language, "or", a, b)).orElse("");
     }
   }
 
@@ -95,12 +113,12 @@ interface RuleContent {
     }
 
     @Override
-    public String allowed() {
-      return "none or "
-          + name
-          + "="
-          + texts.map(t -> "one of " + String.join(", ", t)).orElse("REASON")
-          + ", with semicolons between several";
+    public String allowed(Locale language) {
+      String text =
+          texts
+              .map(t -> say(language, "pair.one_of", String.join(", ", t)))
+              .orElseGet(() -> say(language, "pair.reason"));
+      return say(language, "pairs", say(language, "pair", name, text));
     }
   }
 }

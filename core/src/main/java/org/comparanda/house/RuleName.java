@@ -13,11 +13,13 @@ public enum RuleName {
   CONTACT_CARD(
       "No contact is set yet in House Rules. Leave the bone where it is, cover it, take no picture,"
           + " tell the person responsible for the collection. Local law decides what comes next.",
-      new RuleContent.Text("a contact card")),
+      new RuleContent.Text()),
   /** Every nth called bone is looked at again. */
   SECOND_LOOK_EVERY("10", new RuleContent.Whole(1, 9999)),
   /** Below this typicality a call is looked at again. */
   SECOND_LOOK_TYPICALITY("0.05", new RuleContent.Decimal(0, 1)),
+  /** Whether a bone is called before what the numbers say is shown. */
+  CALL_FIRST("off", new RuleContent.OneOf(List.of("off", "on"))),
   /** Whether takes may follow one another without the bone put down. */
   BACK_TO_BACK_TAKES("refused", new RuleContent.OneOf(List.of("refused", "allowed"))),
   /** Below this best typicality nothing here fits. */
@@ -82,9 +84,14 @@ public enum RuleName {
     return untilSet;
   }
 
-  /** What it may be set to, in words. */
+  /** What it may be set to, in English words. */
   public String allowed() {
-    return content.allowed();
+    return allowed(Locale.ENGLISH);
+  }
+
+  /** What it may be set to, in the words of a language. */
+  public String allowed(Locale language) {
+    return content.allowed(language);
   }
 
   /** Why this content can't be taken; empty when it can. */

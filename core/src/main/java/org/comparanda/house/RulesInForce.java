@@ -71,6 +71,11 @@ public record RulesInForce(Map<RuleName, String> contents) {
     return contents.getOrDefault(name, name.untilSet());
   }
 
+  /** Whether a bone is called before what the numbers say is shown. */
+  public boolean callFirst() {
+    return now(RuleName.CALL_FIRST).equals("on");
+  }
+
   /** The numbers that answers are decided by. */
   public Thresholds thresholds() {
     return new Thresholds(

@@ -19,6 +19,26 @@ public final class CallDesk {
 
   /** Records the call, or says why not; nothing is then stored. */
   public Outcome<Call> record(Call call, Beside beside) {
+    if (beside.against(call.taxon(), tree) && call.grounds().why().isBlank()) {
+      return recordable(call)
+          .then(
+              sound ->
+                  Outcome.none(
+                      call.taxon() + " goes against what the numbers say. Nothing was recorded.",
+                      "Say in one line why (what you saw on the bone), and record it again."));
+    }
+    return recordFirst(call, beside);
+  }
+
+  /**
+   * Records a call that was made before what the numbers say was shown: no why is asked for, since
+   * that would tell; what they said is kept beside it.
+   */
+  public Outcome<Call> recordFirst(Call call, Beside beside) {
+    return recordable(call).then(sound -> Outcome.of(trays.record(sound, beside)));
+  }
+
+  private Outcome<Call> recordable(Call call) {
     Optional<TrayBone> bone = trays.bone(call.bone());
     if (bone.isEmpty()) {
       return Outcome.none(
@@ -30,12 +50,7 @@ public final class CallDesk {
           call.bone() + " is set aside as possibly human. Nothing was recorded.",
           "Only the person responsible may open it again.");
     }
-    if (beside.against(call.taxon(), tree) && call.grounds().why().isBlank()) {
-      return Outcome.none(
-          call.taxon() + " goes against what the numbers say. Nothing was recorded.",
-          "Say in one line why (what you saw on the bone), and record it again.");
-    }
-    return Outcome.of(trays.record(call, beside));
+    return Outcome.of(call);
   }
 
   /** Takes a call back by a row of its own; refused where it is none of this bone's that stand. */

@@ -43,6 +43,7 @@ final class AnswerCard extends VBox {
     getChildren().addAll(sentence, sample, under);
     bench.findingProperty().addListener((o, was, is) -> show());
     bench.boneProperty().addListener((o, was, is) -> show());
+    bench.coveredProperty().addListener((o, was, is) -> show());
     bench.readings().currentProperty().addListener((o, was, is) -> show());
     show();
   }
@@ -60,9 +61,7 @@ final class AnswerCard extends VBox {
     List<String> names = suggestion.map(AnswerCard::names).orElse(List.of());
     List<String> all = suggestion.map(this::under).orElse(List.of());
     show(
-        sample,
-        suggestion.map(s -> words.said(s.sampleLine())).orElse(words.get("answer.how")),
-        names);
+        sample, suggestion.map(s -> words.said(s.sampleLine())).orElseGet(this::how), names);
     show(details, all.isEmpty() ? "" : all.get(0), names);
     full.setText(String.join("\n", all));
     if (all.size() > 1) {
@@ -78,9 +77,16 @@ final class AnswerCard extends VBox {
     line.setManaged(!text.isBlank());
   }
 
+  private String how() {
+    return words.get(bench.coveredProperty().get() ? "answer.covered.how" : "answer.how");
+  }
+
   private String beforeTheFirst() {
     if (bench.boneProperty().get().isEmpty()) {
       return words.get("answer.choose");
+    }
+    if (bench.coveredProperty().get()) {
+      return words.get("answer.covered");
     }
     return bench
         .readings()

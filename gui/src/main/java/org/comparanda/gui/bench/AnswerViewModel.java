@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.comparanda.bone.BoneAge;
 import org.comparanda.capture.warning.ShelfRanges;
@@ -28,6 +31,9 @@ final class AnswerViewModel {
   private Optional<Advice> advice = Optional.empty();
   private ShelfDots dots;
   private final AtomicLong asked = new AtomicLong();
+  private final BooleanProperty covered = new SimpleBooleanProperty();
+  private Optional<Finding> standing = Optional.empty();
+  private Runnable show = () -> {};
 
   AnswerViewModel(BenchPlace place) {
     this.place = place;
@@ -59,9 +65,33 @@ final class AnswerViewModel {
         .orElse(new ShelfRanges(java.util.Map.of()));
   }
 
+  /** Whether what is said stays covered until the bone is called, by the rules of the house. */
+  ReadOnlyBooleanProperty coveredProperty() {
+    return covered;
+  }
+
+  /** Covers what is said, now and later. */
+  void cover() {
+    covered.set(true);
+  }
+
+  /** Shows what is said. */
+  void uncover() {
+    if (covered.get()) {
+      covered.set(false);
+      show.run();
+    }
+  }
+
+  /** What is said, shown or covered. */
+  Optional<Finding> standing() {
+    return standing;
+  }
+
   /** Nothing is said any more, nor will be of what is being reckoned. */
   void wipe() {
     asked.incrementAndGet();
+    drop();
     afterwards.set(Afterwards.nothingYet());
     finding.set(Optional.empty());
     picture.set(FallingPicture.empty());
@@ -69,7 +99,13 @@ final class AnswerViewModel {
 
   /** Another bone lies there: what was said was not of it. */
   void forget() {
+    drop();
     finding.set(Optional.empty());
+  }
+
+  private void drop() {
+    standing = Optional.empty();
+    show = () -> {};
   }
 
   /**
@@ -99,8 +135,23 @@ final class AnswerViewModel {
     PictureOf pictures = new PictureOf(a.taxa(), dots, place.words(), place.numbers());
     boolean nothingTaken = found.bone().values().isEmpty();
     afterwards.set(Afterwards.nothingYet());
-    finding.set(nothingTaken ? Optional.empty() : Optional.of(found));
-    picture.set(nothingTaken ? pictures.before(codes(found.bone())) : pictures.of(found, hidden));
+    standing = nothingTaken ? Optional.empty() : Optional.of(found);
+    show =
+        () -> {
+          finding.set(standing);
+          picture.set(
+              nothingTaken ? pictures.before(codes(found.bone())) : pictures.of(found, hidden));
+          goOn(turn, found, a, age);
+        };
+    if (covered.get()) {
+      finding.set(Optional.empty());
+      picture.set(pictures.before(codes(found.bone())));
+    } else {
+      show.run();
+    }
+  }
+
+  private void goOn(long turn, Finding found, Advice a, BoneAge age) {
     place
         .idle()
         .execute(

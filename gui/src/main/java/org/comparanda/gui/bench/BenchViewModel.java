@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.collections.ObservableList;
 import org.comparanda.bone.BoneState;
@@ -65,8 +66,12 @@ public final class BenchViewModel {
     sitter.personProperty().addListener((o, was, is) -> remeasure());
     answer.findingProperty().addListener((o, was, is) -> call.offer(is.map(Finding::suggestion)));
     AnswerKeeping keeping = new AnswerKeeping(place.books().answers());
+    call.setCovered(answer.coveredProperty(), answer::standing);
     call.setOnRecorded(
-        made -> answer.findingProperty().get().ifPresent(seen -> keeping.keep(made, seen)));
+        made -> {
+          answer.standing().ifPresent(beside -> keeping.keep(made, beside));
+          answer.uncover();
+        });
     hints = new HintsViewModel(place.memory(), this);
     Beginning beginning = new Beginning(place, this, tray);
     place.work().execute(() -> beginning.readShelf(answer));
@@ -267,9 +272,24 @@ public final class BenchViewModel {
       call.close();
       answer.wipe();
     } else {
+      coverIfCallFirst();
       readings.open(sides.passes(b), sitter.id(), answer.ranges(b.element()), sides.beside(b));
       reckon();
     }
+  }
+
+  /** By that rule of the house, what the numbers say is shown once somebody called the bone. */
+  private void coverIfCallFirst() {
+    if (place.books().rules().inForce().callFirst() && !call.called()) {
+      answer.cover();
+    } else {
+      answer.uncover();
+    }
+  }
+
+  /** Whether what the numbers say is covered until the bone is called. */
+  ReadOnlyBooleanProperty coveredProperty() {
+    return answer.coveredProperty();
   }
 
   /** Stores what is recorded of the bone; its readings stay, whatever the element. */

@@ -46,6 +46,8 @@ public final class CallViewModel {
   private Optional<Suggestion> suggested = Optional.empty();
   private boolean called;
   private boolean sawSuggestion;
+  private ReadOnlyBooleanProperty covered = new SimpleBooleanProperty();
+  private Supplier<Optional<Finding>> coveredFinding = Optional::empty;
   private Runnable onMissingTaxon = () -> {};
   private Consumer<Call> onRecorded = call -> {};
 
@@ -96,6 +98,12 @@ public final class CallViewModel {
   /** What happens when a call is to be recorded and its taxon is missing. */
   void setOnMissingTaxon(Runnable action) {
     onMissingTaxon = action;
+  }
+
+  /** What is said while it is covered; it is kept beside the call and not shown. */
+  void setCovered(ReadOnlyBooleanProperty now, Supplier<Optional<Finding>> finding) {
+    covered = now;
+    coveredFinding = finding;
   }
 
   /** What happens when a call was recorded. */
@@ -177,12 +185,14 @@ public final class CallViewModel {
                 basis.get().strip(),
                 sawSuggestion)
             .withGrounds(Grounds.notSaid().withWhy(why.get().strip()));
-    Beside beside = suggested.map(s -> BesideCall.of(s, call.taxon())).orElse(Beside.nothing());
+    Optional<Suggestion> said =
+        covered.get() ? coveredFinding.get().map(Finding::suggestion) : suggested;
+    Beside beside = said.map(s -> BesideCall.of(s, call.taxon())).orElse(Beside.nothing());
     boolean against = beside.against(call.taxon(), place.tree());
-    whyAsked.set(against && call.grounds().why().isEmpty());
+    whyAsked.set(!covered.get() && against && call.grounds().why().isEmpty());
+    CallDesk desk = new CallDesk(place.trays(), place.tree());
     recorded.set(
-        new CallDesk(place.trays(), place.tree())
-            .record(call, beside)
+        (covered.get() ? desk.recordFirst(call, beside) : desk.record(call, beside))
             .fold(
                 made -> {
                   called = true;

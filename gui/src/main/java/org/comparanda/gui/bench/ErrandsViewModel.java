@@ -137,6 +137,8 @@ public final class ErrandsViewModel {
   private void slip(TrayBone bone) {
     if (bone.standing() == TrayBone.Standing.STOPPED) {
       bench.readings().say(words().get("slip.stopped"));
+    } else if (bench.coveredProperty().get()) {
+      bench.readings().say(words().get("slip.covered"));
     } else {
       save(() -> place.slips().slip(bone.id()), "slip.saved");
     }

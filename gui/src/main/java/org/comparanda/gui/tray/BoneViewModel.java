@@ -14,6 +14,7 @@ import org.comparanda.gui.calling.CallFormViewModel;
 import org.comparanda.gui.tray.TrayViewModel.Done;
 import org.comparanda.house.RuleName;
 import org.comparanda.statistics.Outcome;
+import org.comparanda.tray.Beside;
 import org.comparanda.tray.BoneEvent;
 import org.comparanda.tray.Call;
 import org.comparanda.tray.CallDesk;
@@ -77,9 +78,12 @@ public final class BoneViewModel {
     Call call = typed.get();
     model.change(
         () -> {
+          CallDesk desk = new CallDesk(room.trays(), room.tree());
+          Beside beside = room.numbers().of(tray.get(), bone.get(), call.taxon());
           Outcome<Call> recorded =
-              new CallDesk(room.trays(), room.tree())
-                  .record(call, room.numbers().of(tray.get(), bone.get(), call.taxon()));
+              room.rules().inForce().callFirst()
+                  ? desk.recordFirst(call, beside)
+                  : desk.record(call, beside);
           return recorded.fold(
               c ->
                   new Done(
