@@ -13,7 +13,9 @@ interface RuleContent {
   /** "a number from 0.001 to 0.2", to stand behind "is not", in the words of a language. */
   String allowed(Locale language);
 
-  /** A phrase of {@code phrases.properties} beside this class, English where a language has none. */
+  /**
+   * A phrase of {@code phrases.properties} beside this class, English where a language has none.
+   */
   private static String say(Locale language, String key, Object... places) {
     ResourceBundle phrases =
         ResourceBundle.getBundle(

@@ -65,7 +65,8 @@ public final class Screens {
         new Screen("sizedesk", () -> sizeDesk(place, shelf)),
         new Screen("oldcards", () -> view(cards, place)),
         new Screen("pile", () -> view(pile, place)),
-        new Screen("daybook", () -> dayBook(place)));
+        new Screen("daybook", () -> dayBook(place)),
+        new Screen("houserules", () -> new HouseRulesScreen(place).view(note(place))));
   }
 
   private static OldCardsViewModel oldCards(Workplace place) {

@@ -60,8 +60,7 @@ final class AnswerCard extends VBox {
         suggestion.map(AnswerCard::names).orElse(List.of()));
     List<String> names = suggestion.map(AnswerCard::names).orElse(List.of());
     List<String> all = suggestion.map(this::under).orElse(List.of());
-    show(
-        sample, suggestion.map(s -> words.said(s.sampleLine())).orElseGet(this::how), names);
+    show(sample, suggestion.map(s -> words.said(s.sampleLine())).orElseGet(this::how), names);
     show(details, all.isEmpty() ? "" : all.get(0), names);
     full.setText(String.join("\n", all));
     if (all.size() > 1) {

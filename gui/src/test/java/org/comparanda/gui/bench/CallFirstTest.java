@@ -88,10 +88,10 @@ class CallFirstTest {
     DemoBench.choose(bench, "easy", "K-101");
     TaxonName first = new TaxonName("Gavialis gangeticus");
     call(first.value());
-    String named = bench.findingProperty().get().orElseThrow().suggestion().candidates().get(0).value();
+    String named =
+        bench.findingProperty().get().orElseThrow().suggestion().candidates().get(0).value();
     call(named);
-    assertEquals(
-        List.of(false, true), calls().stream().map(Call::sawSuggestion).toList());
+    assertEquals(List.of(false, true), calls().stream().map(Call::sawSuggestion).toList());
   }
 
   @Test
@@ -118,7 +118,8 @@ class CallFirstTest {
   void withoutTheRuleTheSuggestionStandsBesideAndIsStoredAsSeen() {
     DemoBench.choose(bench, "easy", "K-101");
     assertFalse(bench.coveredProperty().get());
-    String named = bench.findingProperty().get().orElseThrow().suggestion().candidates().get(0).value();
+    String named =
+        bench.findingProperty().get().orElseThrow().suggestion().candidates().get(0).value();
     call(named);
     assertTrue(calls().get(0).sawSuggestion());
   }

@@ -3,7 +3,7 @@ package org.comparanda.gui.pictures;
 import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 
-/** States of the Day Book, in the room of {@link LookedRoom}. */
+/** States of the Day Book and of House Rules, in the room of {@link LookedRoom}. */
 final class Books {
   private Books() {}
 
@@ -16,6 +16,16 @@ final class Books {
   static void proved(Scene scene) {
     TextField head = (TextField) scene.lookup("#head");
     new Hand(scene).type("proof-head", head.getText());
+  }
+
+  /** A rule about to be set anew. */
+  static void rule(Scene scene) {
+    Hand hand = new Hand(scene);
+    hand.choose("me", "Invented Ann");
+    hand.select("rules", 1);
+    hand.lay();
+    hand.fill("rule-value", "5");
+    hand.fill("rule-why", "half of the heap was seen twice by now");
   }
 
   /** A head of another collection. */

@@ -33,6 +33,9 @@ final class LookedRoom {
   private static final List<String> NAMES =
       List.of("Ovis aries", "Capra hircus", "Cervus elaphus", "Ovis aries", "Dama dama");
 
+  /** Nobody called it yet; the house shows what the numbers say only afterwards. */
+  private static final String UNCALLED = "K-202";
+
   private LookedRoom() {}
 
   static Collection make(ReferenceTables tables) throws IOException {
@@ -48,9 +51,13 @@ final class LookedRoom {
                 0, ANN, Right.KEEPER, Grant.Kind.GIVEN, ANN, DemoCollection.CLOCK.instant(), ""));
     set(room, RuleName.SECOND_LOOK_EVERY, "2", "more of the heap is to be looked at again");
     set(room, RuleName.CONTACT_CARD, "Invented Ann, room 3, extension 000 (invented)", "");
+    set(room, RuleName.CALL_FIRST, "on", "so that nobody is led");
     int i = 0;
     for (Tray tray : room.trays().all()) {
       for (TrayBone bone : room.trays().bonesOf(tray.id())) {
+        if (bone.id().value().equals(UNCALLED)) {
+          continue;
+        }
         String name = NAMES.get(i % NAMES.size());
         Beside said =
             new Beside(

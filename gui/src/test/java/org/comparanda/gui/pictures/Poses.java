@@ -66,6 +66,8 @@ final class Poses {
         new Pose("daybook", "filled", Pose.Shelf.LOOKED, Books::filled),
         new Pose("daybook", "proved", Pose.Shelf.LOOKED, Books::proved),
         new Pose("daybook", "not-proved", Pose.Shelf.LOOKED, Books::notProved),
+        new Pose("houserules", "set", Pose.Shelf.LOOKED, Books::rule),
+        new Pose("bench", "call-first", Pose.Shelf.LOOKED, scene -> bone(scene, "Hard", "K-202")),
         new Pose("oldcards", "marked", Poses::oldCards),
         new Pose("pile", "in-order", Poses::pile));
   }

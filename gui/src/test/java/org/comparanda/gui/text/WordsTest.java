@@ -26,6 +26,7 @@ class WordsTest {
         "caliper",
         "calling",
         "daybook",
+        "houserules",
         "terms",
         "photos",
         "welcome",
