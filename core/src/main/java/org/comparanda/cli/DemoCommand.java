@@ -56,6 +56,7 @@ final class DemoCommand implements Callable<Integer> {
         demo.fill(
             collection.tableIntake(),
             collection.trays(),
+            collection.lots(),
             collection.readings(),
             collection.people(),
             terminal.clock().instant());

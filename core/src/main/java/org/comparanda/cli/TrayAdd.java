@@ -15,6 +15,8 @@ import org.comparanda.measurement.Reading;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
+import org.comparanda.tray.Lot;
+import org.comparanda.tray.LotNotes;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
 import org.comparanda.tray.TrayId;
@@ -54,10 +56,18 @@ final class TrayAdd implements Callable<Integer> {
   @Option(names = "--lot", paramLabel = "LOT", description = "Lot of a new tray; else its key.")
   private @Nullable String lot;
 
-  @Option(names = "--place", paramLabel = "TEXT", description = "Place as recorded, of a new tray.")
+  @Option(
+      names = "--place",
+      paramLabel = "TEXT",
+      description = {
+        "Place as recorded, of a new lot; of a new tray alone where its lot is there already."
+      })
   private String place = "";
 
-  @Option(names = "--hazards", paramLabel = "TEXT", description = "Shown before its first bone.")
+  @Option(
+      names = "--hazards",
+      paramLabel = "TEXT",
+      description = "The same for hazards, shown before the first bone.")
   private String hazards = "";
 
   @Option(
@@ -91,6 +101,7 @@ final class TrayAdd implements Callable<Integer> {
                   });
       everyNumberIsNew(opened, bones);
       Tray onto = tray(opened);
+      HazardsLine.say(terminal, onto);
       Instant now = terminal.clock().instant();
       List<Reading> readings = bones.stream().flatMap(b -> readings(b, now).stream()).toList();
       opened
@@ -131,8 +142,17 @@ final class TrayAdd implements Callable<Integer> {
     if (there.isPresent()) {
       return there.get();
     }
-    return new Tray(
-        new TrayId(tray), lot == null ? tray : lot, tray, age, place, hazards, Tray.State.WAITING);
+    String its = lot == null ? tray : lot;
+    LotNotes noted = new LotNotes(place.strip(), hazards.strip());
+    boolean first = opened.trays().all().stream().noneMatch(t -> t.lot().equals(its));
+    Tray made = new Tray(new TrayId(tray), its, tray, age, "", "", Tray.State.WAITING);
+    if (!first) {
+      return made.withOwn(noted).withOfLot(opened.lots().lot(its).notes());
+    }
+    if (!noted.equals(LotNotes.none())) {
+      opened.by(new PersonId(person)).lots().save(Lot.named(its).withNotes(noted));
+    }
+    return made.withOfLot(noted);
   }
 
   private TrayBone bone(Tray onto, BoneInHand bone) {

@@ -98,6 +98,7 @@ final class TrayCall implements Callable<Integer> {
         answers, TraitTable.shipped(Locale.ENGLISH, tables.protocol(), tables.taxa()));
     try (Collection opened = collection.open(terminal)) {
       TrayBone called = TrayNamed.bone(opened, bone);
+      HazardsLine.beforeTheFirstWord(terminal, opened, called);
       Call next =
           new Call(
                   0,

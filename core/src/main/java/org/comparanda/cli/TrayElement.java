@@ -53,6 +53,7 @@ final class TrayElement implements Callable<Integer> {
   public Integer call() {
     try (Collection opened = collection.open(terminal)) {
       TrayBone found = TrayNamed.bone(opened, bone);
+      HazardsLine.beforeTheFirstWord(terminal, opened, found);
       ElementKey key = KnownElement.of(element);
       ElementCall recorded =
           opened

@@ -2,14 +2,17 @@ package org.comparanda.cli;
 
 import java.util.concurrent.Callable;
 import org.comparanda.storage.Collection;
+import org.comparanda.tray.LotNotes;
+import org.comparanda.tray.Tray;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-/** Records the hazards of a tray. */
+/** Records the hazards of one tray beside those of its lot. */
 @Command(
     name = "hazards",
-    description = "Record what is dangerous about a tray: shown before its first bone.",
+    description =
+        "Record what is dangerous about one tray alone, beside the hazards of its lot (tray lot).",
     mixinStandardHelpOptions = true)
 final class TrayHazards implements Callable<Integer> {
   private final Terminal terminal;
@@ -30,11 +33,11 @@ final class TrayHazards implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Collection opened = collection.open(terminal)) {
-      opened
-          .by(by.person())
-          .trays()
-          .save(TrayNamed.tray(opened, tray).withHazards(hazards.strip()));
-      terminal.say("Recorded for " + tray + ": " + hazards.strip());
+      Tray now = TrayNamed.tray(opened, tray);
+      Tray noted = now.withOwn(new LotNotes(now.own().provenance(), hazards.strip()));
+      opened.by(by.person()).trays().save(noted);
+      terminal.say(
+          "Recorded for " + tray + ": " + hazards.strip() + ". Shown with it: " + noted.hazards());
     }
     return Terminal.FINE;
   }

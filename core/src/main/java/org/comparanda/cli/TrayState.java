@@ -40,8 +40,8 @@ final class TrayState implements Callable<Integer> {
       Collection mine = person == null ? opened : opened.by(new PersonId(person));
       mine.trays().save(moved);
       terminal.say(moved.name() + " is now " + Words.of(state) + ".");
-      if (state == Tray.State.ON_THE_BENCH && !moved.hazards().isBlank()) {
-        terminal.note("Before the first bone: " + moved.hazards());
+      if (state == Tray.State.ON_THE_BENCH) {
+        HazardsLine.say(terminal, moved);
       }
     }
     return Terminal.FINE;

@@ -25,6 +25,9 @@ import org.comparanda.reference.Progress;
 import org.comparanda.reference.Shelf;
 import org.comparanda.register.TableIntake;
 import org.comparanda.tables.ReferenceTables;
+import org.comparanda.tray.Lot;
+import org.comparanda.tray.LotNotes;
+import org.comparanda.tray.Lots;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
 import org.comparanda.tray.TrayId;
@@ -98,17 +101,19 @@ public record Harrowmere(Shelf shelf, List<DemoBones> trays) {
   private static Tray tray(String name) {
     boolean fossil = name.equals("fossil");
     return new Tray(
-        new TrayId("harrowmere-" + name),
-        "Harrowmere " + name,
-        Character.toUpperCase(name.charAt(0)) + name.substring(1) + " tray (simulated)",
-        fossil ? BoneAge.FOSSIL : BoneAge.RECENT,
-        "Harrowmere Bone Room: invented, all values simulated",
-        "",
-        Tray.State.WAITING);
+            new TrayId("harrowmere-" + name),
+            "Harrowmere " + name,
+            Character.toUpperCase(name.charAt(0)) + name.substring(1) + " tray (simulated)",
+            fossil ? BoneAge.FOSSIL : BoneAge.RECENT,
+            "",
+            "",
+            Tray.State.WAITING)
+        .withOfLot(new LotNotes("Harrowmere Bone Room: invented, all values simulated", ""));
   }
 
   /** Puts shelf, trays and readings into an empty collection. */
-  public void fill(TableIntake intake, Trays drawers, ReadingLog log, People people, Instant at) {
+  public void fill(
+      TableIntake intake, Trays drawers, Lots lots, ReadingLog log, People people, Instant at) {
     people.save(new Person(PERSON, "Demo (simulated)"));
     intake.bringIn(
         "",
@@ -117,6 +122,7 @@ public record Harrowmere(Shelf shelf, List<DemoBones> trays) {
         Progress.toTheEnd());
     for (DemoBones each : trays) {
       drawers.save(each.tray());
+      lots.save(Lot.named(each.tray().lot()).withNotes(each.tray().ofLot()));
       for (BoneInHand bone : each.bones()) {
         drawers.save(onTray(each.tray(), bone));
         log.append(readings(bone, at));

@@ -92,6 +92,13 @@ public final class Collection implements AutoCloseable {
               return place;
             });
       }
+      if (form < Schema.LOTS_HAVE_NOTES) {
+        database.write(
+            h -> {
+              NotesOfLots.takeOver(h, dayBook);
+              return place;
+            });
+      }
       return new Collection(place, clock, database, dayBook);
     } catch (SQLException problem) {
       throw Database.told(place, problem)

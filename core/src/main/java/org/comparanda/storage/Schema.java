@@ -19,10 +19,13 @@ final class Schema {
   static final int APPLICATION_ID = 0x436d7072;
 
   /** Number of the last step; stands in the header as {@code user_version}. */
-  static final int VERSION = 24;
+  static final int VERSION = 26;
 
   /** The form since which the Day Book keeps every row; older ones are taken over as they are. */
   static final int BOOK_KEEPS_ALL = 9;
+
+  /** The form since which lots have provenance and hazards of their own. */
+  static final int LOTS_HAVE_NOTES = 25;
 
   private static final Logger FLYWAY_LOG = Logger.getLogger("org.flywaydb");
 

@@ -17,7 +17,12 @@ record SqlTrays(Database database, DayBookRows dayBook) implements Trays {
   @Override
   public List<Tray> all() {
     return database.read(
-        h -> h.createQuery("select * from tray order by position").map(TrayRows::tray).list());
+        h ->
+            h.createQuery(
+                    "select t.*, l.provenance as lot_provenance, l.hazards as lot_hazards from tray"
+                        + " t left join lot l on l.id = t.lot order by t.position")
+                .map(TrayRows::tray)
+                .list());
   }
 
   @Override

@@ -13,6 +13,7 @@ import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.tray.Keeping;
+import org.comparanda.tray.LotNotes;
 import org.comparanda.tray.Priority;
 import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayBone;
@@ -41,8 +42,8 @@ final class TrayRows {
         .bind("lot", tray.lot())
         .bind("name", tray.name())
         .bind("age", tray.age().name())
-        .bind("provenance", tray.provenance())
-        .bind("hazards", tray.hazards())
+        .bind("provenance", tray.own().provenance())
+        .bind("hazards", tray.own().hazards())
         .bind("state", tray.state().name())
         .bind("rank", ordinary ? Optional.empty() : Optional.of(tray.priority().rank()))
         .bind("reason", ordinary ? Optional.empty() : Optional.of(tray.priority().reason()))
@@ -63,8 +64,8 @@ final class TrayRows {
         row.getString("lot"),
         row.getString("name"),
         BoneAge.valueOf(row.getString("age")),
-        row.getString("provenance"),
-        row.getString("hazards"),
+        new LotNotes(row.getString("provenance"), row.getString("hazards")),
+        new LotNotes(text(row, "lot_provenance"), text(row, "lot_hazards")),
         Tray.State.valueOf(row.getString("state")),
         priority,
         Optional.ofNullable(row.getString("assigned_to")).map(PersonId::new));

@@ -31,7 +31,7 @@ final class Room {
     Path file = folder.resolve(Harrowmere.FILE);
     try (Collection room = Collection.create(file, Typed.CLOCK)) {
       Harrowmere.read(ReferenceTables.shipped())
-          .fill(room.tableIntake(), room.trays(), room.readings(), room.people(), AT);
+          .fill(room.tableIntake(), room.trays(), room.lots(), room.readings(), room.people(), AT);
     }
     return file;
   }

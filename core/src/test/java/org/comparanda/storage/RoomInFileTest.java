@@ -106,7 +106,7 @@ class RoomInFileTest {
   @Test
   void lotsAreThoseOfTheTraysAndHoldTheirPlacesBackUntilSaidOtherwise() {
     assertEquals(List.of(Lot.named("lot")), room.lots().all());
-    Lot open = new Lot("lot", Lot.Places.GO_OUT, "published");
+    Lot open = Lot.named("lot").withPlaces(Lot.Places.GO_OUT).withRemarks("published");
     room.lots().save(open);
     assertEquals(List.of(open), room.lots().all());
     assertEquals(open, room.lots().lot("lot"));

@@ -83,7 +83,11 @@ class SearchInFileTest {
         .append(
             new Scrap(
                 0, new TrayId("T-a"), 41, Optional.of(12.5), ANN, NOW, "mostly turtle plates"));
-    room.lots().save(new Lot("lot", Lot.Places.GO_OUT, "spoil heap of the old quarry"));
+    room.lots()
+        .save(
+            Lot.named("lot")
+                .withPlaces(Lot.Places.GO_OUT)
+                .withRemarks("spoil heap of the old quarry"));
     room.acceptedFindings()
         .accept(
             new AcceptedFinding(

@@ -23,6 +23,7 @@ public final class DemoRoom {
           .fill(
               collection.tableIntake(),
               collection.trays(),
+              collection.lots(),
               collection.readings(),
               collection.people(),
               clock.instant());

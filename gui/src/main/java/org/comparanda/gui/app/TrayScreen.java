@@ -55,6 +55,7 @@ final class TrayScreen {
             collection.trays(),
             person -> collection.by(person).trays(),
             collection.lots(),
+            person -> collection.by(person).lots(),
             collection.scraps(),
             collection.stops(),
             collection.houseRules(),

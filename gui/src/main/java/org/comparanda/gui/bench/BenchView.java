@@ -21,6 +21,7 @@ import org.comparanda.gui.capture.OutlineCard;
 import org.comparanda.gui.capture.StateCard;
 import org.comparanda.gui.capture.Veil;
 import org.comparanda.gui.control.FilePlace;
+import org.comparanda.gui.control.HazardsCard;
 import org.comparanda.gui.control.PlainScroll;
 import org.comparanda.gui.control.falling.FallingLine;
 import org.comparanda.gui.photos.PhotoStrip;
@@ -224,13 +225,32 @@ public final class BenchView extends StackPane {
     }
     shownStopped = bench.stopped();
     page.getChildren().setAll(header, hintBar, standing);
-    if (bench.boneProperty().get().isEmpty()) {
+    if (bench.hazards().isPresent()) {
+      page.getChildren().add(placed(hazards(bench.hazards().get())));
+    } else if (bench.boneProperty().get().isEmpty()) {
       page.getChildren().add(placed(new EmptyBench(bench, words).card()));
     } else if (bench.stopped()) {
       page.getChildren().add(placed(StopCard.aside(words, bench.contactCard())));
     } else {
       page.getChildren().addAll(middle, call);
     }
+  }
+
+  /** The hazards of the lot, before its first bone. */
+  private HazardsCard hazards(String text) {
+    HazardsCard card =
+        new HazardsCard(
+            words.get("hazards.title"),
+            text,
+            words.get("hazards.then"),
+            words.get("hazards.read"),
+            () -> {
+              bench.hazardsRead();
+              arrange();
+              focusReading();
+            });
+    Platform.runLater(card.button()::requestFocus);
+    return card;
   }
 
   private void pressed(KeyEvent event) {

@@ -86,6 +86,16 @@ public final class BenchViewModel {
     return tray.trays();
   }
 
+  /** What is dangerous about the lot on the bench, until it was read; else empty. */
+  public Optional<String> hazards() {
+    return tray.hazards();
+  }
+
+  /** The hazards of the lot on the bench were read. */
+  public void hazardsRead() {
+    tray.hazardsRead();
+  }
+
   /** Bones of the tray, in its order. */
   public ObservableList<TrayBone> bones() {
     return tray.bones();

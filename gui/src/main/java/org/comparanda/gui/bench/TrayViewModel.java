@@ -1,6 +1,8 @@
 package org.comparanda.gui.bench;
 
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
@@ -18,6 +20,8 @@ final class TrayViewModel {
   private final ObjectProperty<Optional<Tray>> tray = new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Optional<TrayBone>> bone =
       new SimpleObjectProperty<>(Optional.empty());
+
+  private final Set<String> hazardsRead = new HashSet<>();
 
   TrayViewModel(BenchPlace place) {
     this.place = place;
@@ -47,8 +51,26 @@ final class TrayViewModel {
 
   /** Brings a tray to the bench, no bone of it in hand yet. */
   void bring(Tray next) {
-    tray.set(Optional.of(next));
+    trays.setAll(place.trays().all()); // what is known of its lot may have changed
+    tray.set(
+        Optional.of(trays.stream().filter(t -> t.id().equals(next.id())).findFirst().orElse(next)));
     bones.setAll(place.trays().bonesOf(next.id()));
+  }
+
+  /** What is dangerous about the tray's lot, while nobody here has read it; else empty. */
+  Optional<String> hazards() {
+    return tray.get()
+        .filter(t -> !t.hazards().isBlank() && !hazardsRead.contains(told(t)))
+        .map(Tray::hazards);
+  }
+
+  /** It was read. */
+  void hazardsRead() {
+    tray.get().ifPresent(t -> hazardsRead.add(told(t)));
+  }
+
+  private static String told(Tray tray) {
+    return tray.lot() + "\n" + tray.hazards();
   }
 
   /** The tray that a bone lies in. */

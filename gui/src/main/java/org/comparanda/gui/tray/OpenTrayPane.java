@@ -13,6 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.HazardsCard;
 import org.comparanda.tray.Tray;
 
 /** The open tray: what it is and where it stands; hazards first, then bones or counts. */
@@ -24,6 +25,7 @@ final class OpenTrayPane extends VBox {
   private final BonesPane bones;
   private final ListView<String> counts;
   private final ToggleButton showCounts = new ToggleButton();
+  private final ToggleButton showLot = new ToggleButton();
   private final HBox choice = new HBox();
 
   OpenTrayPane(TrayViewModel model, Printing printing) {
@@ -51,7 +53,9 @@ final class OpenTrayPane extends VBox {
     showBones.setId("page-bones");
     showCounts.setText(words.get("page.counts"));
     showCounts.setId("page-counts");
-    for (ToggleButton page : List.of(showBones, showCounts)) {
+    showLot.setText(words.get("page.lot"));
+    showLot.setId("page-lot");
+    for (ToggleButton page : List.of(showBones, showCounts, showLot)) {
       page.setToggleGroup(group);
       page.getStyleClass().setAll("state-chip");
     }
@@ -70,6 +74,7 @@ final class OpenTrayPane extends VBox {
     return List.of(
         showBones,
         showCounts,
+        showLot,
         spring,
         print("print-labels", "print.labels", Printing.Slip.LABELS, printing),
         print("print-card", "print.card", Printing.Slip.CARD, printing),
@@ -98,8 +103,15 @@ final class OpenTrayPane extends VBox {
     } else if (model.hazardsFirst()) {
       pages.getChildren().setAll(hazards());
     } else {
-      pages.getChildren().setAll(showCounts.isSelected() ? counts : bones);
+      pages.getChildren().setAll(chosen());
     }
+  }
+
+  private Node chosen() {
+    if (showLot.isSelected()) {
+      return model.openProperty().get().<Node>map(o -> new LotPane(model, o)).orElseThrow();
+    }
+    return showCounts.isSelected() ? counts : bones;
   }
 
   private void show(Optional<OpenTray> shown) {
@@ -137,22 +149,12 @@ final class OpenTrayPane extends VBox {
     return List.of(name, place, hazards, new TrayStandingPane(model, open));
   }
 
-  private VBox hazards() {
-    String text = model.openProperty().get().map(o -> o.line().tray().hazards()).orElse("");
-    Label title = new Label(words.get("hazards.title"));
-    title.getStyleClass().add("title");
-    Label says = new Label(text);
-    says.setWrapText(true);
-    says.getStyleClass().addAll("reading", "warning");
-    Label then = new Label(words.get("hazards.then"));
-    then.setWrapText(true);
-    Button read = new Button(words.get("hazards.read"));
-    read.setId("hazards-read");
-    read.getStyleClass().setAll("button", "record");
-    read.setOnAction(event -> model.hazardsRead());
-    VBox card = new VBox(title, says, then, read);
-    card.setId("hazards");
-    card.getStyleClass().addAll("card", "hazards-card");
-    return card;
+  private HazardsCard hazards() {
+    return new HazardsCard(
+        words.get("hazards.title"),
+        model.openProperty().get().map(o -> o.line().tray().hazards()).orElse(""),
+        words.get("hazards.then"),
+        words.get("hazards.read"),
+        model::hazardsRead);
   }
 }

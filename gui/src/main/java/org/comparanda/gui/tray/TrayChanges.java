@@ -6,10 +6,13 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.comparanda.gui.tray.TrayViewModel.Done;
 import org.comparanda.house.Right;
+import org.comparanda.house.Rights;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.tray.Keeping;
+import org.comparanda.tray.Lot;
+import org.comparanda.tray.LotNotes;
 import org.comparanda.tray.NumberRule;
 import org.comparanda.tray.Numbering;
 import org.comparanda.tray.Priority;
@@ -94,6 +97,30 @@ public final class TrayChanges {
                                   rule.pattern(),
                                   numbers.next(tray).value()));
                     }));
+  }
+
+  /** Records what holds for the open tray's lot, and what for the tray alone. */
+  public void lot(Lot next, LotNotes own) {
+    model
+        .openProperty()
+        .get()
+        .ifPresent(open -> model.change(() -> Done.said(recorded(open, next, own))));
+  }
+
+  private String recorded(OpenTray open, Lot next, LotNotes own) {
+    Rights rights = room.rights().get();
+    boolean free = rights.holders(Right.KEEPER).isEmpty() || rights.holds(model.me(), Right.KEEPER);
+    if (open.lot().places() != next.places() && !free) {
+      return model.said().get("said.keepers", model.said().who(model.me()));
+    }
+    Tray tray = open.line().tray();
+    if (!next.equals(open.lot())) {
+      room.lotsBy().apply(model.me()).save(next);
+    }
+    if (!own.equals(tray.own())) {
+      room.traysBy().apply(model.me()).save(tray.withOwn(own));
+    }
+    return model.said().get("said.lot", next.id());
   }
 
   private void tray(UnaryOperator<Tray> change, Function<Tray, String> words) {

@@ -31,6 +31,7 @@ import org.comparanda.tray.Trays;
  * @param traysBy the same trays, whose changes stand in the Day Book as that person's
  * @param numbering bone numbers; a rule that a person sets stands in the Day Book as theirs
  * @param rights who may do what now
+ * @param lotsBy the same for lots
  * @param traits of look-alike pairs
  * @param numbers what the numbers say beside a call
  * @param counts tallies of one lot, in lines
@@ -39,6 +40,7 @@ public record TrayRoom(
     Trays trays,
     Function<PersonId, Trays> traysBy,
     Lots lots,
+    Function<PersonId, Lots> lotsBy,
     Scraps scraps,
     Stops stops,
     HouseRules rules,

@@ -52,7 +52,7 @@ public final class TrayViewModel {
   private final ObjectProperty<Person> person = new SimpleObjectProperty<>(new Person(NOBODY, ""));
   private final BooleanProperty searching = new SimpleBooleanProperty();
   private final StringProperty message = new SimpleStringProperty("");
-  private final Set<TrayId> hazardsRead = new HashSet<>();
+  private final Set<String> hazardsRead = new HashSet<>();
   private Optional<TrayId> askedTray = Optional.empty();
   private Optional<BoneId> askedBone = Optional.empty();
   private String asked = "";
@@ -214,20 +214,24 @@ public final class TrayViewModel {
         });
   }
 
-  /** Whether the hazards of the open tray stand before its bones. */
+  /** Whether the hazards of the open lot stand before its bones; new words stand there anew. */
   public boolean hazardsFirst() {
     return open.get()
         .map(o -> o.line().tray())
-        .filter(tray -> !tray.hazards().isBlank() && !hazardsRead.contains(tray.id()))
+        .filter(tray -> !tray.hazards().isBlank() && !hazardsRead.contains(told(tray)))
         .isPresent();
   }
 
-  /** The person has read the hazards of the open tray. */
+  private static String told(Tray tray) {
+    return tray.lot() + "\n" + tray.hazards();
+  }
+
+  /** The person has read the hazards of the open lot. */
   public void hazardsRead() {
     Optional<OpenTray> shown = open.get();
     shown.ifPresent(
         o -> {
-          hazardsRead.add(o.line().tray().id());
+          hazardsRead.add(told(o.line().tray()));
           open.set(Optional.empty());
           open.set(shown);
         });

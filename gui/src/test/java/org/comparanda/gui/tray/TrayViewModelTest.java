@@ -64,6 +64,7 @@ class TrayViewModelTest {
             collection.trays(),
             person -> collection.by(person).trays(),
             collection.lots(),
+            person -> collection.by(person).lots(),
             collection.scraps(),
             collection.stops(),
             collection.houseRules(),
