@@ -82,6 +82,15 @@ class ShelfTitleTest {
   }
 
   @Test
+  void aTitleWithAnotherSeparatorInItIsSeenToo() throws IOException {
+    Path table = table("Our sheep, goats and cattle, all invented\n\n" + BELOW);
+    String seen = Typed.command("shelf", "look", table).out();
+    assertAll(
+        () -> assertTrue(seen.startsWith("semicolon between columns; the header seems to"), seen),
+        () -> assertTrue(add(table).err().contains("Say --header-row 3"), "refused with the row"));
+  }
+
+  @Test
   void theLookGivesTheWordsThatReadIt() throws IOException {
     String seen = Typed.command("shelf", "look", table(TITLE + BELOW)).out();
     assertTrue(seen.contains("shelf add t.csv --header-row 4"), seen);

@@ -4,11 +4,13 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.BufferedInputStream;
+import java.io.BufferedReader;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -41,12 +43,25 @@ final class CsvRows implements RowSource {
   }
 
   @Override
-  public RowSource from(long row) {
-    return new CsvRows(path, separator, row, progress);
+  public RowSource from(long row) throws IOException {
+    try (BufferedReader text = TextCheck.text(path)) {
+      return new CsvRows(path, HeaderSeparator.of(text, row), row, progress);
+    }
   }
 
   @Override
-  public SortedMap<Long, List<String>> top(int most) throws IOException {
+  public List<SortedMap<Long, List<String>>> tops(int most) throws IOException {
+    List<SortedMap<Long, List<String>>> tops = new ArrayList<>();
+    tops.add(top(most));
+    for (Separator other : Separator.values()) {
+      if (other != separator) {
+        tops.add(new CsvRows(path, other, headerRow, progress).top(most));
+      }
+    }
+    return tops;
+  }
+
+  private SortedMap<Long, List<String>> top(int most) throws IOException {
     SortedMap<Long, List<String>> top = new TreeMap<>();
     long number = 0;
     try (CsvReader<CsvRecord> rows = open(Files.newInputStream(path))) {

@@ -23,10 +23,13 @@ interface RowSource {
   RowSource watchedBy(ReadingProgress progress);
 
   /** The same rows, the header in this row and nothing read above it. */
-  RowSource from(long headerRow);
+  RowSource from(long headerRow) throws IOException;
 
-  /** The first rows that aren't blank, whole, by their number: what a person would look at. */
-  SortedMap<Long, List<String>> top(int most) throws IOException;
+  /**
+   * The first rows that aren't blank, whole, by their number: what a person would look at. Where
+   * cells could be parted in several ways, each of them, the likeliest first.
+   */
+  List<SortedMap<Long, List<String>>> tops(int most) throws IOException;
 
   /** The header row, or none when nothing can be read. */
   List<String> header() throws IOException;

@@ -61,7 +61,7 @@ final class SheetRows implements RowSource {
   }
 
   @Override
-  public SortedMap<Long, List<String>> top(int most) throws IOException {
+  public List<SortedMap<Long, List<String>>> tops(int most) throws IOException {
     SortedMap<Long, List<String>> top = new TreeMap<>();
     each(
         new ProblemList(sheet),
@@ -69,7 +69,7 @@ final class SheetRows implements RowSource {
           top.put(row, cells.stream().map(Cell::text).toList());
           return top.size() < most;
         });
-    return top;
+    return List.of(top);
   }
 
   @Override

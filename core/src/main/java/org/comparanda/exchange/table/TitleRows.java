@@ -29,16 +29,17 @@ record TitleRows(long headerRow) {
     if (options.headerRow().isPresent() || knownWords(header, options, known, words) > 0) {
       return Optional.empty();
     }
-    SortedMap<Long, List<String>> top = source.top(LOOKED_AT);
+    List<SortedMap<Long, List<String>>> tops = source.tops(LOOKED_AT);
     Optional<TitleRows> byWords =
-        top.entrySet().stream()
+        tops.stream()
+            .flatMap(top -> top.entrySet().stream())
             .filter(row -> knownWords(row.getValue(), options, known, words) >= ENOUGH)
             .findFirst()
             .map(row -> new TitleRows(row.getKey()));
     if (byWords.isPresent() || filled(header) > 1) {
       return byWords;
     }
-    return top.entrySet().stream()
+    return tops.get(0).entrySet().stream()
         .filter(row -> filled(row.getValue()) >= WIDE)
         .findFirst()
         .map(row -> new TitleRows(row.getKey()));

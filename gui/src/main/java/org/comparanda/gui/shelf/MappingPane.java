@@ -42,6 +42,7 @@ final class MappingPane extends VBox {
     setId("mapping");
     getStyleClass().add("mapping");
     rows.setId("mapping-rows");
+    rows.setPlaceholder(new Label());
     VBox.setVgrow(rows, Priority.ALWAYS);
     register.setId("mapping-register");
     register.setText(words.get("import.register"));

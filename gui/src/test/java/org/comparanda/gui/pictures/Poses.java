@@ -72,13 +72,15 @@ final class Poses {
         new Pose("pile", "in-order", Poses::pile));
   }
 
-  /** An invented table of a house with words of its own. */
+  /** An invented table of a house with words of its own, under a title. */
   private static void importMapping(Scene scene) {
     try {
       Path table = Files.createTempDirectory("pictures").resolve("house-list.csv");
       Files.writeString(
           table,
           """
+          Our sheep, goats and cattle (invented)
+
           Specimen;Species;Skelettelement;Seite;GL_mm;Bd (cm);Dachbreite;Observer
           H-1;Ovis aries;humerus;left;150,2;3,1;12,4;K
           H-2;Ovis aries;humerus;right;150,9;3,1;12,6;K
