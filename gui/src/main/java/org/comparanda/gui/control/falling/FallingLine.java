@@ -41,6 +41,9 @@ public final class FallingLine extends Region {
   private final BooleanProperty motion = new SimpleBooleanProperty(true);
   private final Motion timer = new Motion();
   private Frame shown = new Frame(java.util.Map.of(), java.util.Map.of());
+  private Optional<AtRest> atRest = Optional.empty();
+  private String family = "";
+  private TextWidth widths = TextWidth.onScreen(family);
   private Consumer<String> onAnimal = id -> {};
 
   public FallingLine() {
@@ -152,7 +155,7 @@ public final class FallingLine extends Region {
   @Override
   protected void layoutChildren() {
     if (!timer.running()) {
-      shown = plan().frame();
+      shown = atRest(plan());
       paint();
     }
   }
@@ -172,9 +175,22 @@ public final class FallingLine extends Region {
   }
 
   private Plan plan() {
+    if (!family.equals(probe.getFont().getFamily())) {
+      family = probe.getFont().getFamily();
+      widths = TextWidth.kept(TextWidth.onScreen(family));
+    }
     double text = probe.getFont().getSize();
-    TextWidth measure = TextWidth.onScreen(probe.getFont().getFamily());
-    return new Plan(picture.get(), getWidth(), getHeight(), text, measure);
+    return new Plan(picture.get(), getWidth(), getHeight(), text, widths);
+  }
+
+  private record AtRest(Plan plan, Frame frame) {}
+
+  /** Where everything comes to rest, reckoned once for a plan: the motion asks at every step. */
+  private Frame atRest(Plan plan) {
+    AtRest now =
+        atRest.filter(r -> r.plan().equals(plan)).orElseGet(() -> new AtRest(plan, plan.frame()));
+    atRest = Optional.of(now);
+    return now.frame();
   }
 
   private Palette palette() {
@@ -218,7 +234,7 @@ public final class FallingLine extends Region {
       begun = begun < 0 ? now : begun;
       double part = Math.min(1, (now - begun) / MOTION_NANOS);
       Plan plan = plan();
-      shown = from.towards(plan.frame(), 1 - Math.pow(1 - part, 3), plan.floor());
+      shown = from.towards(atRest(plan), 1 - Math.pow(1 - part, 3), plan.floor());
       paint();
       if (part >= 1) {
         stop();

@@ -1,5 +1,7 @@
 package org.comparanda.gui.control.plot;
 
+import java.util.HashMap;
+import java.util.Map;
 import javafx.scene.text.Text;
 
 /** Width of a text on the medium in use. */
@@ -13,6 +15,14 @@ public interface TextWidth {
       text.setFont(CanvasPen.font(family, lettering));
       return text.getLayoutBounds().getWidth();
     };
+  }
+
+  /** The same widths, each measured once. For one thread. */
+  static TextWidth kept(TextWidth other) {
+    record Written(String text, Lettering lettering) {}
+    Map<Written, Double> known = new HashMap<>();
+    return (text, lettering) ->
+        known.computeIfAbsent(new Written(text, lettering), w -> other.of(w.text(), w.lettering()));
   }
 
   /** In vectors for print, whose letters are Helvetica. */
