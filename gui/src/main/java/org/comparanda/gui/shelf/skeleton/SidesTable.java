@@ -32,8 +32,8 @@ final class SidesTable extends GridPane {
     benchWords = model.room().reading().words();
     setId("skeleton-table");
     getStyleClass().addAll("readings", "skeleton-table");
-    field = new ReadingField(model.readings(), benchWords.get("reading"), nanos);
-    model.rows().addListener((ListChangeListener<SkeletonRow>) change -> show());
+    field = new ReadingField(model.inHand().readings(), benchWords.get("reading"), nanos);
+    model.inHand().rows().addListener((ListChangeListener<SkeletonRow>) change -> show());
     show();
   }
 
@@ -43,7 +43,7 @@ final class SidesTable extends GridPane {
   }
 
   private boolean axial() {
-    return model.rows().stream().allMatch(row -> row.second().isEmpty());
+    return model.inHand().rows().stream().allMatch(row -> row.second().isEmpty());
   }
 
   private void show() {
@@ -53,8 +53,8 @@ final class SidesTable extends GridPane {
     columns(last);
     headings(last);
     boolean open = false;
-    for (int i = 0; i < model.rows().size(); i++) {
-      SkeletonRow row = model.rows().get(i);
+    for (int i = 0; i < model.inHand().rows().size(); i++) {
+      SkeletonRow row = model.inHand().rows().get(i);
       int at = i + 2;
       if (row.waits().isPresent()) {
         Region ground = new Region();
@@ -74,9 +74,9 @@ final class SidesTable extends GridPane {
         add(field, column, at);
       }
     }
-    if (!open && model.readings().passes().isPresent()) {
+    if (!open && model.inHand().readings().passes().isPresent()) {
       // after the last pass the keys still work: one more take, undo, put on the card
-      add(field, FIRST, model.rows().size() + 2);
+      add(field, FIRST, model.inHand().rows().size() + 2);
     }
     if (focused && field.getParent() != null) {
       field.requestFocus();
@@ -97,7 +97,7 @@ final class SidesTable extends GridPane {
   }
 
   private void headings(int last) {
-    if (model.rows().isEmpty()) {
+    if (model.inHand().rows().isEmpty()) {
       return;
     }
     if (!axial()) {

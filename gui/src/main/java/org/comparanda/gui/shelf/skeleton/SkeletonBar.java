@@ -40,8 +40,9 @@ final class SkeletonBar extends FlowPane {
     caliper.setId("skeleton-caliper");
     Runnable standing =
         () ->
-            caliper.setText(model.caliper().standing().orElse(words.get("skeleton.caliper.none")));
-    model.caliper().inHandProperty().addListener((o, was, is) -> standing.run());
+            caliper.setText(
+                model.inHand().caliper().standing().orElse(words.get("skeleton.caliper.none")));
+    model.inHand().caliper().inHandProperty().addListener((o, was, is) -> standing.run());
     standing.run();
     getChildren().addAll(new VBox(over, who), hands(), portion(), stateChip(), caliper);
     getChildren().forEach(child -> child.getStyleClass().add("choice"));
@@ -89,26 +90,28 @@ final class SkeletonBar extends FlowPane {
             benchWords.get("portion"),
             Arrays.asList(Portion.values()),
             p -> benchWords.get("portion." + p))
-        .bind(model.state().portionProperty());
+        .bind(model.inHand().state().portionProperty());
   }
 
   private VBox stateChip() {
     Label over = Written.label("", "note");
     state.setId("state");
     state.getStyleClass().setAll("state-chip");
-    StateViewModel s = model.state();
+    StateViewModel s = model.inHand().state();
     Runnable show =
         () -> {
           over.setText(
               words.get(
                   "skeleton.state",
-                  words.get("side." + model.sideProperty().get().name().toLowerCase(Locale.ROOT))));
+                  words.get(
+                      "side."
+                          + model.inHand().sideProperty().get().name().toLowerCase(Locale.ROOT))));
           state.setText(StateCard.summary(s, benchWords));
         };
     s.proximalProperty().addListener((o, was, is) -> show.run());
     s.distalProperty().addListener((o, was, is) -> show.run());
     s.elementProperty().addListener((o, was, is) -> show.run());
-    model.sideProperty().addListener((o, was, is) -> show.run());
+    model.inHand().sideProperty().addListener((o, was, is) -> show.run());
     s.flags().addListener((SetChangeListener<Flag>) change -> show.run());
     show.run();
     return new VBox(over, state);

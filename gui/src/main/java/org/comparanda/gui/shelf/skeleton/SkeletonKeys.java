@@ -29,15 +29,15 @@ record SkeletonKeys(SkeletonViewModel skeleton) implements ReadingsViewModel.Bey
 
   @Override
   public void recorded() {
-    skeleton.next();
+    skeleton.inHand().next();
   }
 
   @Override
   public boolean undoneElsewhere() {
-    skeleton.beforeUndo();
-    boolean nothingRead = skeleton.readings().untouched();
+    skeleton.inHand().beforeUndo();
+    boolean nothingRead = skeleton.inHand().readings().untouched();
     if (nothingRead) {
-      skeleton.askStateAnew();
+      skeleton.inHand().state().ask();
     }
     return nothingRead;
   }
@@ -52,17 +52,20 @@ record SkeletonKeys(SkeletonViewModel skeleton) implements ReadingsViewModel.Bey
   public void run(Errand errand) {
     switch (errand) {
       case DEFINITION ->
-          skeleton.definitionLargeProperty().set(!skeleton.definitionLargeProperty().get());
+          skeleton
+              .inHand()
+              .definitionLargeProperty()
+              .set(!skeleton.inHand().definitionLargeProperty().get());
       case OTHER_SIDE ->
           skeleton.choose(
               skeleton.handsProperty().get() == Hands.BOTH
-                  ? one(skeleton.sideProperty().get())
+                  ? one(skeleton.inHand().sideProperty().get())
                   : Hands.BOTH);
       case OTHER_ELEMENT -> skeleton.movingProperty().set(true);
-      case CALIPER -> skeleton.question().ask(skeleton.caliper().ask());
+      case CALIPER -> skeleton.inHand().question().ask(skeleton.inHand().caliper().ask());
       case KEY_CARD -> skeleton.keysShownProperty().set(true);
       case MORE_LIKE_THIS, PIECES, ACROSS_BREAK, FOUND_TOGETHER, SLIP ->
-          skeleton.readings().say(skeleton.room().words().get("skeleton.tray.only"));
+          skeleton.inHand().readings().say(skeleton.room().words().get("skeleton.tray.only"));
     }
   }
 
@@ -76,6 +79,7 @@ record SkeletonKeys(SkeletonViewModel skeleton) implements ReadingsViewModel.Bey
     List<Question.Choice> all =
         HERE.stream().map(e -> new Question.Choice("" + e.number(), said(e))).toList();
     skeleton
+        .inHand()
         .question()
         .ask(
             new Ask(
@@ -99,18 +103,18 @@ record SkeletonKeys(SkeletonViewModel skeleton) implements ReadingsViewModel.Bey
 
   @Override
   public void answer(String text) {
-    skeleton.question().answer(text);
+    skeleton.inHand().question().answer(text);
   }
 
   /** A bone among comparative skeletons that may be human: nothing more is measured of it. */
   @Override
   public void stop() {
-    skeleton.readings().close();
-    skeleton.show();
+    skeleton.inHand().readings().close();
+    skeleton.inHand().show();
     Words words = skeleton.room().reading().words();
     RuleName card = RuleName.CONTACT_CARD;
     boolean set = skeleton.room().rules().all().stream().anyMatch(r -> r.name() == card);
     String contact = set ? skeleton.room().rules().now(card) : words.get("stop.contact");
-    skeleton.readings().say(words.get("stop.aside.what") + " " + contact);
+    skeleton.inHand().readings().say(words.get("stop.aside.what") + " " + contact);
   }
 }

@@ -60,7 +60,7 @@ public final class SkeletonPage extends StackPane {
     Words benchWords = model.room().reading().words();
     setId("skeleton-page");
     table = new SidesTable(model, nanos);
-    state = new StateCard(model.state(), benchWords, nanos, () -> stop());
+    state = new StateCard(model.inHand().state(), benchWords, nanos, () -> stop());
     outline = outline(benchWords);
     bar = new SkeletonBar(model);
     right.getStyleClass().add("skeleton-right");
@@ -69,7 +69,7 @@ public final class SkeletonPage extends StackPane {
     large.getStyleClass().add("outline-large");
     large
         .visibleProperty()
-        .bind(model.definitionLargeProperty().or(outline.drawing().hoverProperty()));
+        .bind(model.inHand().definitionLargeProperty().or(outline.drawing().hoverProperty()));
     large.setMinHeight(0);
     large.setPrefHeight(0);
     StackPane middle = new StackPane(measuring(close), large);
@@ -78,7 +78,12 @@ public final class SkeletonPage extends StackPane {
     halves.getStyleClass().add("halves");
     Veil over =
         new Veil(
-            model.readings(), model.question(), model.caliper(), benchWords, nanos, this::focus);
+            model.inHand().readings(),
+            model.inHand().question(),
+            model.inHand().caliper(),
+            benchWords,
+            nanos,
+            this::focus);
     halves.disableProperty().bind(over.visibleProperty());
     getChildren().addAll(halves, over);
     veil = over;
@@ -87,18 +92,21 @@ public final class SkeletonPage extends StackPane {
   }
 
   private void stop() {
-    model.readings().pressed(NamedKey.STOP);
+    model.inHand().readings().pressed(NamedKey.STOP);
   }
 
   private OutlineCard outline(Words benchWords) {
     return new OutlineCard(
-        model.readings(), model.elementProperty(), () -> model.sketch(), benchWords);
+        model.inHand().readings(),
+        model.elementProperty(),
+        () -> model.inHand().sketch(),
+        benchWords);
   }
 
   private void listen() {
-    model.sideProperty().addListener((o, was, is) -> showRight());
+    model.inHand().sideProperty().addListener((o, was, is) -> showRight());
     model.elementProperty().addListener((o, was, is) -> focus());
-    model.state().questionsProperty().addListener((o, was, is) -> showRight());
+    model.inHand().state().questionsProperty().addListener((o, was, is) -> showRight());
     bar.state().selectedProperty().addListener((o, was, is) -> showRight());
     bar.who().setOnAction(event -> focusBone());
     model
@@ -138,7 +146,9 @@ public final class SkeletonPage extends StackPane {
   private VBox measuring(Runnable close) {
     Notices notices =
         new Notices(
-            model.readings(), model.room().reading().words(), model.room().reading().numbers());
+            model.inHand().readings(),
+            model.room().reading().words(),
+            model.room().reading().numbers());
     PlainScroll scroll = new PlainScroll(new VBox(table, notices));
     VBox.setVgrow(scroll, Priority.ALWAYS);
     VBox measuring =
@@ -146,7 +156,7 @@ public final class SkeletonPage extends StackPane {
             head(close),
             bar,
             scroll,
-            new KeyHints(model.readings(), model.room().reading().words()),
+            new KeyHints(model.inHand().readings(), model.room().reading().words()),
             move(),
             foot());
     measuring.getStyleClass().addAll("card", "skeleton");
@@ -201,7 +211,8 @@ public final class SkeletonPage extends StackPane {
             (o, was, is) -> {
               if (is) {
                 pane.offer(places());
-                moves.show(model.bones().map(b -> b.bone(model.sideProperty().get()).place()));
+                moves.show(
+                    model.bones().map(b -> b.bone(model.inHand().sideProperty().get()).place()));
                 pane.focus();
               } else {
                 focus();
@@ -241,7 +252,7 @@ public final class SkeletonPage extends StackPane {
   }
 
   private boolean asking() {
-    return model.state().questionsProperty().get().isPresent();
+    return model.inHand().state().questionsProperty().get().isPresent();
   }
 
   private void showRight() {

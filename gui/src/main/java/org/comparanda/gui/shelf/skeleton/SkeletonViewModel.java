@@ -10,22 +10,9 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-import javafx.collections.FXCollections;
-import javafx.collections.ObservableList;
 import org.comparanda.bone.Element;
-import org.comparanda.bone.HeldBone;
-import org.comparanda.bone.Side;
 import org.comparanda.capture.Draft;
-import org.comparanda.capture.Passes;
-import org.comparanda.capture.warning.ShelfRanges;
-import org.comparanda.gui.capture.CaliperViewModel;
-import org.comparanda.gui.capture.QuestionViewModel;
-import org.comparanda.gui.capture.ReadingsViewModel;
-import org.comparanda.gui.capture.SketchOf;
-import org.comparanda.gui.capture.StateViewModel;
-import org.comparanda.gui.control.outline.BoneSketch;
 import org.comparanda.gui.shelf.keeping.Signature;
-import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.Shelf;
@@ -51,23 +38,16 @@ public final class SkeletonViewModel {
   private final Executor work;
   private final Executor ui;
   private final Runnable afterwards;
-  private final ReadingsViewModel readings;
-  private final StateViewModel state;
-  private final QuestionViewModel question;
-  private final CaliperViewModel caliper;
+  private final InHandViewModel inHand;
 
   private final ObjectProperty<Optional<AnimalCard>> card =
       new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Optional<Element>> element =
       new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Hands> hands = new SimpleObjectProperty<>(Hands.BOTH);
-  private final ObjectProperty<Side> side = new SimpleObjectProperty<>(Side.LEFT);
-  private final ObservableList<SkeletonRow> rows = FXCollections.observableArrayList();
   private final StringProperty sentence = new SimpleStringProperty("");
-  private final BooleanProperty definitionLarge = new SimpleBooleanProperty(false);
   private final BooleanProperty moving = new SimpleBooleanProperty(false);
   private final BooleanProperty keysShown = new SimpleBooleanProperty(false);
-  private Shelf others = new Shelf(List.of());
 
   /**
    * Nothing is measured yet.
@@ -81,13 +61,7 @@ public final class SkeletonViewModel {
     this.work = work;
     this.ui = ui;
     this.afterwards = afterwards;
-    readings = new ReadingsViewModel(room.reading(), new SkeletonKeys(this));
-    state = new StateViewModel(room.keeper().protocol(), this::say, this::sayState);
-    question = new QuestionViewModel(readings);
-    caliper =
-        new CaliperViewModel(room.reading(), Words.of("caliper", room.reading().words().locale()));
-    readings.caliper(caliper.inHandProperty().get());
-    caliper.inHandProperty().addListener((o, was, is) -> readings.caliper(is));
+    inHand = new InHandViewModel(room, signature, new SkeletonKeys(this), this::bones, hands);
     signature.whoProperty().addListener((o, was, is) -> signedAnew());
   }
 
@@ -104,23 +78,14 @@ public final class SkeletonViewModel {
     return hands;
   }
 
-  /** The side of the bone in hand. */
-  public ReadOnlyObjectProperty<Side> sideProperty() {
-    return side;
-  }
-
-  public ObservableList<SkeletonRow> rows() {
-    return rows;
+  /** The bone in hand, its readings and those of the other side. */
+  public InHandViewModel inHand() {
+    return inHand;
   }
 
   /** What came of the last thing done to the card. */
   public StringProperty sentenceProperty() {
     return sentence;
-  }
-
-  /** Whether the definition is shown large. */
-  public BooleanProperty definitionLargeProperty() {
-    return definitionLarge;
   }
 
   /** Whether a bone is being moved to another element or side. */
@@ -131,22 +96,6 @@ public final class SkeletonViewModel {
   /** Whether the table of all keys is shown. */
   public BooleanProperty keysShownProperty() {
     return keysShown;
-  }
-
-  public ReadingsViewModel readings() {
-    return readings;
-  }
-
-  public StateViewModel state() {
-    return state;
-  }
-
-  public QuestionViewModel question() {
-    return question;
-  }
-
-  public CaliperViewModel caliper() {
-    return caliper;
   }
 
   SkeletonRoom room() {
@@ -178,7 +127,7 @@ public final class SkeletonViewModel {
           ui.execute(
               () -> {
                 card.set(found);
-                others = shelf;
+                inHand.against(shelf);
                 Optional<Draft> left = new Unfinished(room).of(id);
                 choose(left.flatMap(this::elementOf).orElseGet(() -> first(found)));
                 left.ifPresent(this::resume);
@@ -203,8 +152,8 @@ public final class SkeletonViewModel {
         .filter(b -> here && named)
         .ifPresent(
             b -> {
-              take(b.held().side());
-              readings.resume(left);
+              inHand.take(b.held().side());
+              inHand.readings().resume(left);
             });
   }
 
@@ -240,7 +189,7 @@ public final class SkeletonViewModel {
 
   /** Another name: what lies open stays, half-typed text included. */
   private void signedAnew() {
-    Optional<Draft> typed = Unfinished.typed(readings);
+    Optional<Draft> typed = Unfinished.typed(inHand.readings());
     Optional<Draft> left = card.get().flatMap(c -> new Unfinished(room).of(c.id()));
     begin();
     typed.or(() -> left).ifPresent(this::resume);
@@ -248,104 +197,12 @@ public final class SkeletonViewModel {
 
   /** Opens the bone that is due. */
   void begin() {
-    Optional<ElementBones> bones = bones();
-    if (bones.isEmpty() || signature.whoProperty().get().isBlank()) {
-      if (readings.passes().isPresent()) {
-        readings.close();
-      }
-      state.leave();
-      rows.clear();
-      readings.say(room.words().get("skeleton.who"));
-      return;
-    }
-    take(turns(bones.get()).due());
-  }
-
-  private Turns turns(ElementBones bones) {
-    return new Turns(bones, hands.get());
+    inHand.begin();
   }
 
   /** The bones of the element in hand. */
   Optional<ElementBones> bones() {
     return card.get().flatMap(c -> element.get().map(e -> new ElementBones(room, c, e)));
-  }
-
-  private void take(Side next) {
-    bones()
-        .ifPresent(
-            bones -> {
-              side.set(next);
-              definitionLarge.set(false);
-              state.show(bones.bone(next).held());
-              measure(bones);
-              if (bones.said(next).isEmpty() && readings.untouched()) {
-                state.ask();
-              } else {
-                state.leave();
-              }
-            });
-  }
-
-  private void measure(ElementBones bones) {
-    readings.open(
-        bones.passes(side.get()),
-        person(),
-        ShelfRanges.of(others, bones.element().key()),
-        bones.beside(side.get()));
-    show();
-  }
-
-  private PersonId person() {
-    return new PersonId(signature.whoProperty().get().strip());
-  }
-
-  /** Shows the rows anew; says what is next when nothing is due any more. */
-  void show() {
-    Optional<Passes> now = readings.passes();
-    rows.setAll(
-        bones()
-            .flatMap(b -> now.map(p -> new SkeletonRows(b, side.get(), p).rows()))
-            .orElse(List.of()));
-    if (now.filter(p -> p.current().isEmpty() && !p.values().isEmpty()).isPresent()) {
-      readings.say(room.words().get("skeleton.over"));
-    }
-  }
-
-  /** After something was recorded: the bone that is due comes to hand. */
-  void next() {
-    bones().flatMap(b -> turns(b).after(side.get())).ifPresentOrElse(this::take, this::show);
-  }
-
-  /** Before the last reading is taken back: the bone that it is of comes to hand. */
-  void beforeUndo() {
-    bones()
-        .flatMap(b -> turns(b).newest())
-        .filter(newest -> newest != side.get())
-        .ifPresent(this::take);
-  }
-
-  /** Asks for the state of the bone in hand again. */
-  void askStateAnew() {
-    state.ask();
-  }
-
-  private void say(HeldBone said) {
-    if (bones().isEmpty() || signature.whoProperty().get().isBlank()) {
-      readings.say(room.words().get("skeleton.who"));
-      return;
-    }
-    ElementBones bones = bones().get();
-    Optional<String> refused = new BoneSaying(bones, side.get()).keep(said, person());
-    if (refused.isPresent()) {
-      state.show(bones.bone(side.get()).held());
-      readings.say(refused.get());
-    } else {
-      measure(bones);
-    }
-  }
-
-  private void sayState() {
-    bones().map(b -> new BoneSaying(b, side.get()).recorded()).ifPresent(readings::say);
   }
 
   /** Puts the values on the card, when no field is open. */
@@ -355,7 +212,7 @@ public final class SkeletonViewModel {
       return;
     }
     ElementBones bones = bones().get();
-    PersonId who = person();
+    PersonId who = new PersonId(signature.whoProperty().get().strip());
     work.execute(
         () -> {
           String said = new Landing(bones).put(who);
@@ -364,7 +221,7 @@ public final class SkeletonViewModel {
               () -> {
                 sentence.set(said);
                 card.set(now);
-                show();
+                inHand.show();
                 afterwards.run();
               });
         });
@@ -376,18 +233,5 @@ public final class SkeletonViewModel {
     moving.set(false);
     begin();
     afterwards.run();
-  }
-
-  /** The drawing of the bone in hand, with the jaws at the measurement that waits. */
-  Optional<BoneSketch> sketch() {
-    return bones()
-        .map(
-            b ->
-                new SketchOf(room.outlines())
-                    .measured(
-                        readings,
-                        b.element().key(),
-                        state.portionProperty().get(),
-                        room.reading().words()));
   }
 }

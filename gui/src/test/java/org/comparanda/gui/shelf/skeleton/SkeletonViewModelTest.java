@@ -107,18 +107,18 @@ class SkeletonViewModelTest {
   private void keys(String characters) {
     for (int i = 0; i < characters.length(); i++) {
       char c = characters.charAt(i);
-      if (skeleton.state().questionsProperty().get().isPresent()) {
-        skeleton.state().typed(c);
+      if (skeleton.inHand().state().questionsProperty().get().isPresent()) {
+        skeleton.inHand().state().typed(c);
       } else if (c == '\n') {
-        skeleton.readings().pressed(NamedKey.ENTER);
+        skeleton.inHand().readings().pressed(NamedKey.ENTER);
       } else {
-        skeleton.readings().typed(c);
+        skeleton.inHand().readings().typed(c);
       }
     }
   }
 
   private SkeletonRow row(int index) {
-    return skeleton.rows().get(index);
+    return skeleton.inHand().rows().get(index);
   }
 
   private List<String> taken(BoneId bone) {
@@ -126,19 +126,19 @@ class SkeletonViewModelTest {
   }
 
   private String message() {
-    return skeleton.readings().messageProperty().get();
+    return skeleton.inHand().readings().messageProperty().get();
   }
 
   @Test
   void eachMeasurementIsTakenOnTheLeftThenOnTheRightAndTheFirstPassIsHidden() {
     calcaneus();
     keys("\n54.8\n");
-    assertEquals(Side.RIGHT, skeleton.sideProperty().get());
+    assertEquals(Side.RIGHT, skeleton.inHand().sideProperty().get());
     keys("\n54.6\n");
     assertEquals("54.8", row(0).first().first());
     assertEquals("54.6", row(0).second().orElseThrow().first());
     keys("19.2\n19.3\n");
-    assertEquals(Side.LEFT, skeleton.sideProperty().get());
+    assertEquals(Side.LEFT, skeleton.inHand().sideProperty().get());
     assertEquals("hidden", row(0).first().first());
     assertTrue(message().startsWith("Pass 2: put the bone down"), message());
     assertEquals(List.of("54.8", "19.2"), taken(LEFT));
@@ -149,12 +149,12 @@ class SkeletonViewModelTest {
   void theOtherSidesValueIsShownAndASideFarOffIsWarnedOfWhileItIsTyped() {
     calcaneus();
     keys("\n54.8\n\n64.6");
-    assertEquals("Other side (left): 54.8 mm", skeleton.readings().besideProperty().get());
+    assertEquals("Other side (left): 54.8 mm", skeleton.inHand().readings().besideProperty().get());
     assertTrue(
-        skeleton.readings().warningsProperty().get().stream()
+        skeleton.inHand().readings().warningsProperty().get().stream()
             .map(Warning::sentence)
             .anyMatch(s -> s.startsWith("The left side has 54.8 mm")),
-        skeleton.readings().warningsProperty().get().toString());
+        skeleton.inHand().readings().warningsProperty().get().toString());
   }
 
   @Test
@@ -172,9 +172,10 @@ class SkeletonViewModelTest {
     calcaneus();
     skeleton.choose(Hands.LEFT);
     keys("\n54.8\n19.2\n60.0\n19.2\n");
-    assertEquals("GL", skeleton.readings().currentProperty().get().orElseThrow().code().value());
+    assertEquals(
+        "GL", skeleton.inHand().readings().currentProperty().get().orElseThrow().code().value());
     keys("55\n");
-    assertEquals(55.0, skeleton.readings().values().get(new MeasurementCode("GL")));
+    assertEquals(55.0, skeleton.inHand().readings().values().get(new MeasurementCode("GL")));
   }
 
   @Test
@@ -182,7 +183,7 @@ class SkeletonViewModelTest {
     calcaneus();
     skeleton.choose(Hands.LEFT);
     keys("\n");
-    skeleton.readings().burst("54.8 mm\r\n");
+    skeleton.inHand().readings().burst("54.8 mm\r\n");
     keys("-1");
     assertEquals("broken", row(1).first().kept());
     assertEquals(List.of("54.8 mm", ""), taken(LEFT));
@@ -201,7 +202,7 @@ class SkeletonViewModelTest {
   }
 
   private double proposal() {
-    return skeleton.readings().warningsProperty().get().stream()
+    return skeleton.inHand().readings().warningsProperty().get().stream()
         .flatMap(w -> w.proposal().stream())
         .findFirst()
         .orElseThrow()
@@ -212,7 +213,7 @@ class SkeletonViewModelTest {
   void undoTakesBackTheNewestReadingWhicheverSideItIsOf() {
     calcaneus();
     keys("\n54.8\n\n54.6\n/");
-    assertEquals(Side.RIGHT, skeleton.sideProperty().get());
+    assertEquals(Side.RIGHT, skeleton.inHand().sideProperty().get());
     assertEquals(
         List.of(Reading.Kind.TAKE, Reading.Kind.WITHDRAWAL),
         collection.readings().of(RIGHT).stream().map(Reading::kind).toList());
@@ -248,7 +249,7 @@ class SkeletonViewModelTest {
   void aBrokenBoneIsMeasuredAsThePartThatIsThere() {
     skeleton.choose(KeepersRoom.TABLES.protocol().element(new ElementKey("femur")).orElseThrow());
     skeleton.choose(Hands.LEFT);
-    skeleton.state().portionProperty().set(Portion.DISTAL);
+    skeleton.inHand().state().portionProperty().set(Portion.DISTAL);
     keys("\n");
     assertEquals("gone with the missing part", row(0).first().kept());
     assertEquals(
@@ -262,8 +263,8 @@ class SkeletonViewModelTest {
     start();
     assertEquals(Optional.of(new AnimalId("T-1")), skeleton.unfinished());
     assertEquals(CALCANEUS, skeleton.elementProperty().get().orElseThrow().key());
-    assertEquals(Side.RIGHT, skeleton.sideProperty().get());
-    assertEquals("54.", skeleton.readings().fieldProperty().get().text());
+    assertEquals(Side.RIGHT, skeleton.inHand().sideProperty().get());
+    assertEquals("54.", skeleton.inHand().readings().fieldProperty().get().text());
   }
 
   @Test
@@ -271,7 +272,7 @@ class SkeletonViewModelTest {
     calcaneus();
     keys("\n54.8\n\n54.");
     signature.whoProperty().set("p12");
-    assertEquals("54.", skeleton.readings().fieldProperty().get().text());
+    assertEquals("54.", skeleton.inHand().readings().fieldProperty().get().text());
     keys("6\n");
     assertEquals("p12", collection.readings().of(RIGHT).get(0).person().value());
   }
@@ -311,8 +312,8 @@ class SkeletonViewModelTest {
   void stopClosesMeasuringAndSaysWhatToDo() {
     calcaneus();
     keys("\n");
-    skeleton.readings().pressed(NamedKey.STOP);
-    skeleton.readings().pressed(NamedKey.ENTER);
+    skeleton.inHand().readings().pressed(NamedKey.STOP);
+    skeleton.inHand().readings().pressed(NamedKey.ENTER);
     assertTrue(message().startsWith("Leave it where it lies and cover it."), message());
     keys("54.8\n");
     assertEquals(List.of(), taken(LEFT));
