@@ -50,7 +50,8 @@ class CurvedAndLiveTest {
       table.append(
           "C-%d,Crocodylus palustris,skull,,,,%d,%d,,\n".formatted(i, 400 + 9 * i, 430 + 9 * i));
       table.append(
-          "C-%d,Crocodylus palustris,head,,,,,,%d,%d\n".formatted(i, 415 + 9 * i, 450 + 9 * i));
+          "C-%d,Crocodylus palustris,live-head,,,,,,%d,%d\n"
+              .formatted(i, 415 + 9 * i, 450 + 9 * i));
       table.append(
           "O-%d,Osteolaemus tetraspis,skull,,,,%d,%d,,\n".formatted(i, 200 + 3 * i, 220 + 3 * i));
     }
@@ -67,7 +68,8 @@ class CurvedAndLiveTest {
     assertAll(
         () -> assertTrue(turtle.contains(" CCL=171.0 (tape) SCL=141.0 SCW=111.0"), turtle),
         () -> assertTrue(crocodile.contains("skull axial DCL=418.0 DCT=448.0 (tape)"), crocodile),
-        () -> assertTrue(crocodile.contains("head axial HL=433.0 HLT=468.0 (tape)"), crocodile));
+        () ->
+            assertTrue(crocodile.contains("live-head axial HL=433.0 HLT=468.0 (tape)"), crocodile));
   }
 
   @Test
@@ -78,7 +80,7 @@ class CurvedAndLiveTest {
             "edit",
             "O-3",
             "--bone",
-            "head",
+            "live-head",
             "--value",
             "HL=215",
             "--value",
@@ -91,7 +93,7 @@ class CurvedAndLiveTest {
             file);
     assertEquals(0, edited.code(), edited.err());
     String shown = Typed.command("shelf", "show", "O-3", "--collection", file).out();
-    assertTrue(shown.contains("head axial HL=215.0 HLT=230.0 (tape)"), shown);
+    assertTrue(shown.contains("live-head axial HL=215.0 HLT=230.0 (tape)"), shown);
   }
 
   @Test
@@ -120,7 +122,7 @@ class CurvedAndLiveTest {
   @Test
   void aDrySkullIsNeverComparedWithLiveHeads() {
     Suggestion skull = suggestion("skull", Map.of("DCL", 418.0));
-    Suggestion head = suggestion("head", Map.of("HL", 418.0));
+    Suggestion head = suggestion("live-head", Map.of("HL", 418.0));
     assertAll(
         () -> assertEquals(codes("DCL"), skull.measurements()),
         () -> assertEquals(codes("HL"), head.measurements()),
@@ -130,7 +132,8 @@ class CurvedAndLiveTest {
   @Test
   void aSizeLineHasOnlyTheAnimalsWithItsOwnMeasure() {
     Typed line =
-        Typed.command("size", "--predict", "head.HL", "--from", "skull.DCL", "--collection", file);
+        Typed.command(
+            "size", "--predict", "live-head.HL", "--from", "skull.DCL", "--collection", file);
     assertTrue(line.out().contains("n = 6, 1 taxon"), line.out() + line.err());
   }
 
@@ -144,9 +147,9 @@ class CurvedAndLiveTest {
     tape.retainAll(caliper);
     assertEquals(Set.of(), tape);
     Set<MeasurementCode> head = new HashSet<>();
-    TABLES.protocol().of(new ElementKey("head")).forEach(m -> head.add(m.code()));
+    TABLES.protocol().of(new ElementKey("live-head")).forEach(m -> head.add(m.code()));
     TABLES.protocol().measurements().stream()
-        .filter(m -> !m.element().equals(new ElementKey("head")))
+        .filter(m -> !m.element().equals(new ElementKey("live-head")))
         .forEach(m -> assertFalse(head.contains(m.code()), m.code().value()));
   }
 
