@@ -8,6 +8,16 @@ public final class WrappedCell<T> extends TableCell<T, String> {
   private final Text text = new Text();
 
   public WrappedCell() {
+    this("plain");
+  }
+
+  /**
+   * A cell whose text has a style of its own.
+   *
+   * @param style style class beside the cell's, such as {@code taxon} for names in italics
+   */
+  public WrappedCell(String style) {
+    text.getStyleClass().add(style);
     text.wrappingWidthProperty().bind(widthProperty().subtract(18));
     text.getStyleClass().add("cell-text");
     setPrefHeight(USE_COMPUTED_SIZE);

@@ -20,6 +20,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.comparanda.gui.control.ColumnWidth;
+import org.comparanda.gui.control.ReadableColumns;
 import org.comparanda.gui.oldcards.OldCardsViewModel.Which;
 import org.comparanda.gui.text.Words;
 import org.comparanda.oldcards.CardOnFile;
@@ -147,7 +148,7 @@ public final class OldCardsView extends BorderPane {
                     + c.latest()
                         .map(d -> d.kind().name().toLowerCase(java.util.Locale.ROOT))
                         .orElse("waiting")));
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_NEXT_COLUMN);
+    ReadableColumns.of(table);
     table
         .getSelectionModel()
         .selectedItemProperty()
@@ -172,7 +173,6 @@ public final class OldCardsView extends BorderPane {
     TableColumn<CardOnFile, String> column = new TableColumn<>(words.get("column." + key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
     column.prefWidthProperty().bind(ColumnWidth.of(help.fontProperty(), 1.1 * width));
-    column.minWidthProperty().bind(ColumnWidth.of(help.fontProperty(), 1.1 * Math.min(width, 110)));
     column.setSortable(false);
     table.getColumns().add(column);
   }

@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.layout.BorderPane;
@@ -18,6 +17,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.gui.control.FilePlace;
+import org.comparanda.gui.control.ReadableColumns;
+import org.comparanda.gui.control.WrappedCell;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.pile.PileEntry;
@@ -72,7 +73,8 @@ public final class PileView extends BorderPane {
     table.setPlaceholder(empty);
     column("place", 32, e -> String.valueOf(e.place()));
     column("number", 78, e -> e.arrival().number());
-    column("taxon", 166, e -> e.arrival().taxon().value()).setCellFactory(c -> new Italic());
+    column("taxon", 166, e -> e.arrival().taxon().value())
+        .setCellFactory(c -> new WrappedCell<>("taxon"));
     column("stage", 88, e -> words.get(key("stage.", e.arrival().stage())));
     column("since", 95, e -> e.arrival().cameIn().toString());
     column(
@@ -81,7 +83,7 @@ public final class PileView extends BorderPane {
         e -> e.interest().stream().map(i -> i.by().value()).collect(Collectors.joining(", ")));
     column("gain", 60, e -> e.wanted().map(w -> numbers.fixed(w.gain(), 3)).orElse("–"));
     column("from", 88, e -> e.arrival().from());
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    ReadableColumns.of(table);
     table
         .getSelectionModel()
         .selectedItemProperty()
@@ -119,21 +121,9 @@ public final class PileView extends BorderPane {
       String key, double width, Function<PileEntry, String> text) {
     TableColumn<PileEntry, String> column = new TableColumn<>(words.get("column." + key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
-    column.minWidthProperty().bind(ColumnWidth.of(help.fontProperty(), 1.1 * width));
+    column.prefWidthProperty().bind(ColumnWidth.of(help.fontProperty(), 1.1 * width));
     column.setSortable(false);
     table.getColumns().add(column);
     return column;
-  }
-
-  private static final class Italic extends TableCell<PileEntry, String> {
-    Italic() {
-      getStyleClass().add("taxon");
-    }
-
-    @Override
-    protected void updateItem(String item, boolean empty) {
-      super.updateItem(item, empty);
-      setText(empty ? "" : item);
-    }
   }
 }

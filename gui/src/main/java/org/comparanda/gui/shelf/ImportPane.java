@@ -11,6 +11,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.comparanda.exchange.table.TableProblem;
 import org.comparanda.gui.control.ColumnWidth;
+import org.comparanda.gui.control.ReadableColumns;
 import org.comparanda.gui.control.WrappedCell;
 import org.comparanda.gui.shelf.ImportState.Stage;
 import org.comparanda.gui.text.Words;
@@ -43,7 +44,7 @@ final class ImportPane extends VBox {
     column("value", 150, p -> p.value().orElse(""));
     column("message", 330, p -> words.said(p.message()));
     column("remedy", 400, p -> words.said(p.remedy()));
-    problems.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    ReadableColumns.of(problems);
     add.setId("import-add");
     add.getStyleClass().setAll("button", "record");
     add.setOnAction(event -> model.addSound());

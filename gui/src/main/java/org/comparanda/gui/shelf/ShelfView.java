@@ -12,7 +12,6 @@ import java.util.function.Supplier;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
@@ -27,6 +26,8 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.gui.control.ColumnWidth;
+import org.comparanda.gui.control.ReadableColumns;
+import org.comparanda.gui.control.WrappedCell;
 import org.comparanda.gui.shelf.ImportState.Stage;
 import org.comparanda.gui.text.Words;
 import org.comparanda.reference.Animal;
@@ -219,14 +220,14 @@ public final class ShelfView extends BorderPane {
     table.setPlaceholder(new Label(words.get("table.empty")));
     column("number", 86, model::number);
     column("taxon", 152, a -> a.taxon().map(TaxonName::value).orElse(""))
-        .setCellFactory(c -> new Italic());
+        .setCellFactory(c -> new WrappedCell<>("taxon"));
     column("drawer", 84, a -> a.drawer().orElse(""));
     column("sex", 64, Animal::sex);
     column("age", 58, Animal::ageClass);
     column("length", 80, model.said()::length);
     column("mass", 70, model.said()::mass);
     column("bones", 60, a -> Integer.toString(a.bones().size()));
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    ReadableColumns.of(table);
     table
         .getSelectionModel()
         .selectedItemProperty()
@@ -242,7 +243,7 @@ public final class ShelfView extends BorderPane {
       String key, double width, Function<Animal, String> text) {
     TableColumn<Animal, String> column = new TableColumn<>(words.get("column." + key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
-    column.minWidthProperty().bind(ColumnWidth.of(search.fontProperty(), width));
+    column.prefWidthProperty().bind(ColumnWidth.of(search.fontProperty(), width));
     table.getColumns().add(column);
     return column;
   }
@@ -282,17 +283,5 @@ public final class ShelfView extends BorderPane {
                       show(key);
                     }));
     return button;
-  }
-
-  private static final class Italic extends TableCell<Animal, String> {
-    Italic() {
-      getStyleClass().add("taxon");
-    }
-
-    @Override
-    protected void updateItem(String item, boolean empty) {
-      super.updateItem(item, empty);
-      setText(empty ? "" : item);
-    }
   }
 }

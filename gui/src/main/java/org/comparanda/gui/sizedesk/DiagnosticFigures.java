@@ -116,7 +116,14 @@ final class DiagnosticFigures {
   }
 
   private Figure figure(Axis x, Axis y, List<Series> series, List<Curve> curves) {
-    return new Figure(x, y, series, curves, List.of(), Optional.empty(), sheet.note());
+    return new Figure(
+        x.in(sheet.locale()),
+        y.in(sheet.locale()),
+        series,
+        curves,
+        List.of(),
+        Optional.empty(),
+        sheet.note());
   }
 
   /** Kinds are named beside the plot of the line, not here. */

@@ -58,7 +58,14 @@ final class FitFigure {
             sheet.words().get("fit.same"),
             Dash.SOLID,
             List.of(new Xy(x.low(), x.low()), new Xy(x.high(), x.high())));
-    return new Figure(x, y, series, List.of(same), List.of(), bone, sheet.note());
+    return new Figure(
+        x.in(sheet.locale()),
+        y.in(sheet.locale()),
+        series,
+        List.of(same),
+        List.of(),
+        bone,
+        sheet.note());
   }
 
   private static Optional<Double> fit(FittedLine line, LinePoint point) {

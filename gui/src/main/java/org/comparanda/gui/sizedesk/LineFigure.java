@@ -67,7 +67,8 @@ final class LineFigure {
                   prediction(along(second, x))));
         });
     bands.removeIf(b -> b.edges().isEmpty());
-    return new Figure(x, y, series, curves, bands, bone, sheet.note());
+    return new Figure(
+        x.in(sheet.locale()), y.in(sheet.locale()), series, curves, bands, bone, sheet.note());
   }
 
   private AxisScale axes() {

@@ -14,7 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.control.ColumnWidth;
-import org.comparanda.gui.control.WrappedCell;
+import org.comparanda.gui.control.ReadableColumns;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.tray.Keeping;
 import org.comparanda.tray.TrayBone;
@@ -49,10 +49,10 @@ final class BonesPane extends HBox {
     table.setPlaceholder(new Label(words.get("bones.none")));
     table.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     column("bone", 62, line -> line.bone().id().value());
-    column("what", 160, BoneLine::what).setCellFactory(c -> new WrappedCell<>());
-    column("call", 124, this::called).setCellFactory(c -> new WrappedCell<>());
+    column("what", 160, BoneLine::what);
+    column("call", 124, this::called);
     column("goesto", 80, line -> line.bone().keeping().goesTo());
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    ReadableColumns.of(table);
     table
         .getSelectionModel()
         .selectedItemProperty()
@@ -71,13 +71,11 @@ final class BonesPane extends HBox {
     return (line.call().isEmpty() ? words.get("bone.notcalled") : line.call()) + restricted;
   }
 
-  private TableColumn<BoneLine, String> column(
-      String key, double width, Function<BoneLine, String> text) {
+  private void column(String key, double width, Function<BoneLine, String> text) {
     TableColumn<BoneLine, String> column = new TableColumn<>(words.get("column." + key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
-    column.minWidthProperty().bind(ColumnWidth.of(textSize.fontProperty(), width));
+    column.prefWidthProperty().bind(ColumnWidth.of(textSize.fontProperty(), width));
     table.getColumns().add(column);
-    return column;
   }
 
   private List<BoneId> chosen() {

@@ -5,7 +5,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
-import org.comparanda.gui.control.WrappedCell;
+import org.comparanda.gui.control.ReadableColumns;
 import org.comparanda.tray.Priority;
 
 /** The trays, those wanted first on top. */
@@ -17,13 +17,12 @@ final class TrayTable extends TableView<TrayLine> {
     setAccessibleText(words.get("trays"));
     setPlaceholder(new Label(words.get("trays.none")));
     column(words.get("column.priority"), 46, TrayTable::rank);
-    column(words.get("column.tray"), 150, line -> line.tray().name())
-        .setCellFactory(c -> new WrappedCell<>());
+    column(words.get("column.tray"), 150, line -> line.tray().name());
     column(words.get("column.state"), 82, line -> words.word("state", line.tray().state()));
     column(
         words.get("column.with"), 72, line -> line.tray().assignedTo().map(words::who).orElse(""));
     column(words.get("column.called"), 66, line -> line.called() + " / " + line.bones());
-    setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    ReadableColumns.of(this);
     getSelectionModel()
         .selectedItemProperty()
         .addListener(
@@ -39,13 +38,10 @@ final class TrayTable extends TableView<TrayLine> {
     return priority.equals(Priority.ordinary()) ? "" : String.valueOf(priority.rank());
   }
 
-  private TableColumn<TrayLine, String> column(
-      String title, double width, Function<TrayLine, String> text) {
+  private void column(String title, double width, Function<TrayLine, String> text) {
     TableColumn<TrayLine, String> column = new TableColumn<>(title);
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
-    column.setMinWidth(width);
     column.setPrefWidth(width);
     getColumns().add(column);
-    return column;
   }
 }

@@ -54,19 +54,50 @@ class ContrastTest {
     }
   }
 
+  // The lines within a drawing are let through a little; comparanda.css, .bone-line.
+  @ParameterizedTest
+  @EnumSource(Theme.class)
+  void linesWithinABoneStandOutFromIt(Theme theme) throws IOException {
+    Map<String, Integer> tokens = tokens(theme);
+    int bone = colour(tokens, "-bone");
+    double through = number(".bone-line", "-fx-opacity");
+    assertTrue(contrast(mixed(colour(tokens, "-bone-edge"), bone, through), bone) >= 3);
+  }
+
+  private static double number(String style, String property) throws IOException {
+    String sheet = sheet("comparanda.css");
+    Matcher rule =
+        Pattern.compile(Pattern.quote(style) + " \\{[^}]*" + property + ": ([0-9.]+);")
+            .matcher(sheet);
+    assertTrue(rule.find(), style);
+    return Double.parseDouble(rule.group(1));
+  }
+
+  private static int mixed(int upper, int lower, double part) {
+    int mixed = 0;
+    for (int shift : new int[] {16, 8, 0}) {
+      double channel = (upper >> shift & 0xFF) * part + (lower >> shift & 0xFF) * (1 - part);
+      mixed |= (int) Math.round(channel) << shift;
+    }
+    return mixed;
+  }
+
   private static int colour(Map<String, Integer> tokens, String name) {
     return Objects.requireNonNull(tokens.get(name), name);
   }
 
   private static Map<String, Integer> tokens(Theme theme) throws IOException {
-    try (InputStream sheet =
-        Objects.requireNonNull(Theme.class.getResourceAsStream(theme.tokens()), theme.tokens())) {
-      Matcher found = TOKEN.matcher(new String(sheet.readAllBytes(), StandardCharsets.UTF_8));
-      Map<String, Integer> tokens = new HashMap<>();
-      while (found.find()) {
-        tokens.put(found.group(1), Integer.parseInt(found.group(2), 16));
-      }
-      return tokens;
+    Matcher found = TOKEN.matcher(sheet(theme.tokens()));
+    Map<String, Integer> tokens = new HashMap<>();
+    while (found.find()) {
+      tokens.put(found.group(1), Integer.parseInt(found.group(2), 16));
+    }
+    return tokens;
+  }
+
+  private static String sheet(String name) throws IOException {
+    try (InputStream sheet = Objects.requireNonNull(Theme.class.getResourceAsStream(name), name)) {
+      return new String(sheet.readAllBytes(), StandardCharsets.UTF_8);
     }
   }
 

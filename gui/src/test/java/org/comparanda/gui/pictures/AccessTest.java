@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.comparanda.gui.app.Look;
@@ -24,9 +25,10 @@ import org.testfx.framework.junit5.Start;
 
 /**
  * Every screen of the rail, as it opens and in every state of {@link Poses}: each control has a
- * name, Tab comes round, no text is cut at 150 %, text and marks stand out, no colour is foreign. A
- * new screen is looked at as soon as it is in {@link Screens}, a new state as soon as it is a pose.
- * The ordinary build takes the first pose of each screen, {@code -Dproof.size=full} takes all.
+ * name, Tab comes round and shows where it is, no text is cut at 150 %, text and marks stand out,
+ * painted ones too, no colour is foreign. A new screen is looked at as soon as it is in {@link
+ * Screens}, a new state as soon as it is a pose. The ordinary build takes the first pose of each
+ * screen, {@code -Dproof.size=full} takes all.
  */
 @ExtendWith(ApplicationExtension.class)
 class AccessTest {
@@ -58,7 +60,7 @@ class AccessTest {
     robot.interact(() -> look.textPercentProperty().set(150));
     robot.interact(() -> stage.getScene().getRoot().layout());
     robot.interact(() -> faults.addAll(new Seen(stage.getScene()).cut()));
-    assertEquals(List.of(), faults);
+    assertEquals("", String.join("\n", faults));
   }
 
   private void colours(Theme theme, List<String> faults) {
@@ -66,6 +68,7 @@ class AccessTest {
     stage.getScene().getRoot().applyCss();
     seen.faint().forEach(fault -> faults.add(theme + " " + fault));
     seen.foreignBlue().forEach(fault -> faults.add(theme + " " + fault));
+    seen.painted().forEach(fault -> faults.add(theme + " " + fault));
   }
 
   /** Tab comes round past every control; of a group of toggles it takes the chosen one. */
@@ -74,14 +77,30 @@ class AccessTest {
     robot.interact(() -> reachable.addAll(new Seen(stage.getScene()).reachable()));
     assertTrue(!reachable.isEmpty(), "nothing to reach by key");
     robot.interact(reachable.get(0)::requestFocus);
+    List<String> faults = new ArrayList<>();
     Set<Node> visited = new LinkedHashSet<>();
+    robot.push(KeyCode.TAB); // from here on the focus has come by key, as a ring may show only then
     while (visited.add(stage.getScene().getFocusOwner()) && visited.size() < 300) {
-      robot.push(KeyCode.TAB);
+      faults.addAll(unseenFocus(robot, stage.getScene().getFocusOwner()));
     }
-    return reachable.stream()
+    reachable.stream()
         .filter(n -> !visited.contains(n))
         .filter(n -> !(n instanceof ToggleButton t && t.getToggleGroup() != null))
         .map(n -> "Tab does not reach " + Seen.said(n))
-        .toList();
+        .forEach(faults::add);
+    return faults;
+  }
+
+  /** Goes on by Tab, and says so if the control looked no different while it had the focus. */
+  private List<String> unseenFocus(FxRobot robot, Node focused) {
+    FocusSeen seen = new FocusSeen(stage.getScene());
+    List<WritableImage> looks = new ArrayList<>();
+    robot.interact(() -> seen.look(focused).ifPresent(looks::add));
+    robot.push(KeyCode.TAB);
+    robot.interact(() -> seen.look(focused).ifPresent(looks::add));
+    boolean moved = stage.getScene().getFocusOwner() != focused;
+    return moved && looks.size() == 2 && !FocusSeen.differ(looks.get(0), looks.get(1))
+        ? List.of("focus is not seen on " + Seen.said(focused))
+        : List.of();
   }
 }

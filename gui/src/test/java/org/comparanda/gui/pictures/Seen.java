@@ -8,13 +8,13 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Cell;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TableCell;
 import javafx.scene.layout.Background;
 import javafx.scene.layout.BackgroundFill;
 import javafx.scene.layout.Region;
@@ -80,15 +80,12 @@ record Seen(Scene scene) {
         .orElse(own);
   }
 
-  /**
-   * Cut text, but for the cells of tables: free text may be longer than any column, a person can
-   * widen the column, and the opened row says it in full. The heads of the columns do count.
-   */
+  /** Cut text, cells of tables included: dots at its end, no room for its lines, off the window. */
   List<String> cut() {
     Stream<String> shortened =
         all(Labeled.class)
             .filter(l -> l.getText() != null && !l.getText().isBlank())
-            .filter(l -> !(l instanceof TableCell) && shortened(l))
+            .filter(l -> shortened(l))
             .map(l -> "cut short: " + said(l));
     Stream<String> low =
         all(TextFlow.class)
@@ -98,13 +95,23 @@ record Seen(Scene scene) {
         all(Text.class)
             .filter(t -> !t.getText().isBlank() && leaves(t))
             .map(t -> "outside the window: " + t.getText());
-    return Stream.of(shortened, low, outside).flatMap(s -> s).toList();
+    Stream<String> wide =
+        all(Text.class)
+            .filter(t -> t.getParent() instanceof Cell<?> cell && reachesOver(t, cell))
+            .map(t -> "wider than its cell: " + t.getText());
+    return Stream.of(shortened, low, outside, wide).flatMap(s -> s).toList();
   }
 
   private static boolean shortened(Labeled labeled) {
     return labeled.lookup(".text") instanceof Text text
         && labeled.equals(text.getParent())
         && !text.getText().equals(labeled.getText());
+  }
+
+  private static boolean reachesOver(Text text, Cell<?> cell) {
+    return !text.getText().isBlank()
+        && (text.getLayoutBounds().getWidth() > cell.getWidth() - 2
+            || text.getLayoutBounds().getHeight() > cell.getHeight() + 1);
   }
 
   private boolean leaves(Text text) {
@@ -161,6 +168,17 @@ record Seen(Scene scene) {
     return ratio >= bar
         ? Optional.empty()
         : Optional.of("%s: %s on %s, %.2f".formatted(what, ink, ground, ratio));
+  }
+
+  /** Marks painted on a canvas that hardly stand out, in the pixels as they are seen. */
+  List<String> painted() {
+    return all(Canvas.class)
+        .filter(c -> c.getWidth() > 1 && c.getHeight() > 1)
+        .flatMap(
+            c ->
+                Painted.on(c, ground(c.getParent())).withoutEdge().stream()
+                    .map(fault -> fault + " in " + said(c.getParent())))
+        .toList();
   }
 
   /** Blues of the theme beneath ours; the taxa's own colours are painted, not styled. */

@@ -1,5 +1,6 @@
 package org.comparanda.gui.control.plot;
 
+import java.util.Locale;
 import java.util.stream.DoubleStream;
 
 /**
@@ -9,13 +10,29 @@ import java.util.stream.DoubleStream;
  * @param scale plain or logarithmic
  * @param low value at the left or lower end
  * @param high value at the other end, above {@code low}
+ * @param locale how its numbers are written
  */
-public record Axis(String title, AxisScale scale, double low, double high) {
+public record Axis(String title, AxisScale scale, double low, double high, Locale locale) {
   public Axis {
     if (!(low < high) || (scale == AxisScale.LOG && low <= 0)) {
       throw new IllegalArgumentException(
           "An axis runs upwards (from above zero if logarithmic), not " + low + " to " + high);
     }
+  }
+
+  /** An axis whose numbers have a decimal point. */
+  public Axis(String title, AxisScale scale, double low, double high) {
+    this(title, scale, low, high, Locale.ROOT);
+  }
+
+  /** The same axis with its numbers written as in a language. */
+  public Axis in(Locale language) {
+    return new Axis(title, scale, low, high, language);
+  }
+
+  /** A number on it. */
+  String label(double value) {
+    return Letters.number(value, locale);
   }
 
   /** An axis that shows all the values with a twentieth of room at either end. */

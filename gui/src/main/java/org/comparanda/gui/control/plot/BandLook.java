@@ -7,7 +7,7 @@ record BandLook(Tint fill, Optional<Dash> edge) {
   static BandLook of(Band.Kind kind, Palette palette) {
     return switch (kind) {
       case PREDICTION -> new BandLook(palette.muted().withAlpha(0.12), Optional.of(Dash.DASHED));
-      case CONFIDENCE -> new BandLook(palette.muted().withAlpha(0.30), Optional.empty());
+      case CONFIDENCE -> new BandLook(palette.muted().withAlpha(0.10), Optional.of(Dash.SOLID));
       case PREDICTION_BESIDE ->
           new BandLook(palette.muted().withAlpha(0), Optional.of(Dash.DOTTED));
     };

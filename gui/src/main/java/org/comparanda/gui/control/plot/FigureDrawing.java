@@ -27,7 +27,7 @@ public final class FigureDrawing {
     this.legend = new Legend(figure, palette, textSize);
     double labels =
         Ticks.of(figure.y()).labelled().stream()
-            .mapToDouble(v -> Letters.width(Letters.number(v), textSize))
+            .mapToDouble(v -> Letters.width(figure.y().label(v), textSize))
             .max()
             .orElse(0);
     double left = labels + 2.9 * textSize;
@@ -171,7 +171,7 @@ public final class FigureDrawing {
     double free = 0;
     for (double value : across.labelled()) {
       below(pen, value, stroke);
-      String label = Letters.number(value);
+      String label = figure.x().label(value);
       double half = Letters.width(label, textSize) / 2;
       if (column(value) - half >= free) {
         Xy place = new Xy(column(value), plot.bottom() + 1.5 * textSize);
@@ -184,7 +184,7 @@ public final class FigureDrawing {
     for (double value : up.labelled()) {
       beside(pen, value, stroke);
       Xy place = new Xy(plot.x() - 0.75 * textSize, row(value) + 0.36 * textSize);
-      pen.text(Letters.number(value), place, small.with(Lettering.Anchor.END), palette.muted());
+      pen.text(figure.y().label(value), place, small.with(Lettering.Anchor.END), palette.muted());
     }
     up.between().forEach(value -> beside(pen, value, stroke / 2));
     titles(pen);

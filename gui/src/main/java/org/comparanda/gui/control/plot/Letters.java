@@ -1,13 +1,20 @@
 package org.comparanda.gui.control.plot;
 
 import java.math.BigDecimal;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
 
 /** Numbers as tick labels, and the room that letters take. */
 public final class Letters {
   private Letters() {}
 
-  /** A number without trailing zeros, thousands set apart from 10 000 on. */
+  /** A number with a decimal point, without trailing zeros, thousands apart from 10 000 on. */
   public static String number(double value) {
+    return number(value, Locale.ROOT);
+  }
+
+  /** A number as a language writes it, without trailing zeros, thousands apart from 10 000 on. */
+  public static String number(double value, Locale language) {
     String plain = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     int point = plain.indexOf('.');
     String whole = point < 0 ? plain : plain.substring(0, point);
@@ -15,7 +22,8 @@ public final class Letters {
     if (Math.abs(value) >= 10_000) {
       whole = whole.replaceAll("(?<=\\d)(?=(\\d{3})+$)", "\u00A0");
     }
-    return whole.replace('-', '\u2212') + rest;
+    char mark = DecimalFormatSymbols.getInstance(language).getDecimalSeparator();
+    return whole.replace('-', '\u2212') + rest.replace('.', mark);
   }
 
   /**

@@ -19,6 +19,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.comparanda.check.Finding;
 import org.comparanda.check.Judgement;
+import org.comparanda.gui.control.ReadableColumns;
 import org.comparanda.gui.control.WrappedCell;
 import org.comparanda.gui.shelf.keeping.FindingsViewModel.Which;
 import org.comparanda.gui.text.Words;
@@ -46,12 +47,12 @@ public final class FindingsPage extends VBox {
     table.setId("findings");
     table.setItems(model.listed());
     table.setPlaceholder(new Label(words.get("findings.empty")));
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     column("finding.kind", 130, j -> words.get("kind." + j.finding().kind()));
     animals();
     column("finding.bone", 120, j -> j.finding().bone().map(words::said).orElse(""));
     column("finding.message", 360, j -> words.said(j.finding().message()));
     column("finding.remedy", 330, FindingsPage.this::remedy);
+    ReadableColumns.of(table);
     VBox.setVgrow(table, Priority.ALWAYS);
     getChildren().addAll(head(), table, reminders(), foot());
     sceneProperty()

@@ -8,13 +8,14 @@ import java.util.function.Supplier;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.ReadableColumns;
+import org.comparanda.gui.control.WrappedCell;
 import org.comparanda.gui.text.Words;
 import org.comparanda.taxon.HouseTaxon;
 
@@ -38,14 +39,14 @@ public final class TaxaPage extends VBox {
     getStyleClass().addAll("card", "taxa-page");
     table.setId("taxa");
     table.setItems(model.listed());
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     column("taxa.name", 330, r -> " ".repeat(4 * r.depth()) + r.name())
-        .setCellFactory(c -> new Italic());
+        .setCellFactory(c -> new WrappedCell<>("taxon"));
     column("taxa.author", 190, TaxonRow::author);
     column("taxa.rank", 100, TaxonRow::rank);
     column("taxa.plain", 200, TaxonRow::plainName);
     column("taxa.animals", 90, r -> r.animals() == 0 ? "" : Long.toString(r.animals()));
     column("taxa.synonyms", 260, TaxonRow::synonyms);
+    ReadableColumns.of(table);
     table
         .getSelectionModel()
         .selectedItemProperty()
@@ -131,17 +132,5 @@ public final class TaxaPage extends VBox {
     column.setSortable(false);
     table.getColumns().add(column);
     return column;
-  }
-
-  private static final class Italic extends TableCell<TaxonRow, String> {
-    Italic() {
-      getStyleClass().add("taxon");
-    }
-
-    @Override
-    protected void updateItem(String item, boolean empty) {
-      super.updateItem(item, empty);
-      setText(empty ? "" : item);
-    }
   }
 }

@@ -4,13 +4,14 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.Label;
-import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.ReadableColumns;
+import org.comparanda.gui.control.WrappedCell;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.stock.Wanted;
@@ -37,12 +38,13 @@ public final class WantedPage extends VBox {
     table.setId("wanted");
     table.setItems(model.listed());
     table.setPlaceholder(new Label(words.get("wanted.none")));
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     column("wanted.place", 60, e -> Integer.toString(model.listed().indexOf(e) + 1));
-    column("wanted.taxon", 230, e -> e.taxon().value()).setCellFactory(c -> new Italic());
+    column("wanted.taxon", 230, e -> e.taxon().value())
+        .setCellFactory(c -> new WrappedCell<>("taxon"));
     column("wanted.element", 180, e -> model.room().element(e.element()));
     column("wanted.gain", 110, this::gain);
     column("wanted.reason", 560, e -> words.said(e.reason()));
+    ReadableColumns.of(table);
     VBox.setVgrow(table, Priority.ALWAYS);
     Region spring = new Region();
     HBox.setHgrow(spring, Priority.ALWAYS);
@@ -77,17 +79,5 @@ public final class WantedPage extends VBox {
     column.setSortable(false);
     table.getColumns().add(column);
     return column;
-  }
-
-  private static final class Italic extends TableCell<Wanted.Entry, String> {
-    Italic() {
-      getStyleClass().add("taxon");
-    }
-
-    @Override
-    protected void updateItem(String item, boolean empty) {
-      super.updateItem(item, empty);
-      setText(empty ? "" : item);
-    }
   }
 }
