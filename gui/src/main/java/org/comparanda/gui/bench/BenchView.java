@@ -1,5 +1,6 @@
 package org.comparanda.gui.bench;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
@@ -69,15 +70,6 @@ public final class BenchView extends StackPane {
     this.numbers = numbers;
     getStyleClass().addAll("screen", "bench");
     hintBar = new HintBar(bench.hints(), words);
-    hintBar
-        .visibleProperty()
-        .subscribe(
-            shown -> {
-              page.getStyleClass().remove("with-hint");
-              if (shown) {
-                page.getStyleClass().add("with-hint");
-              }
-            });
     standing.setId("standing");
     standing.getStyleClass().add("standing");
     standing.setWrapText(true);
@@ -114,6 +106,16 @@ public final class BenchView extends StackPane {
     listen();
     showLeft();
     arrange();
+  }
+
+  /** A hint takes a line from the drawings alone: what is styled anew with it stays little. */
+  private void makeRoom(boolean hint) {
+    for (Node drawing : List.of(falling, outline.drawing())) {
+      drawing.getStyleClass().remove("with-hint");
+      if (hint) {
+        drawing.getStyleClass().add("with-hint");
+      }
+    }
   }
 
   /** The falling line, whose motion can be switched off. */
@@ -179,6 +181,7 @@ public final class BenchView extends StackPane {
   }
 
   private void listen() {
+    hintBar.visibleProperty().subscribe(this::makeRoom);
     header.state().selectedProperty().addListener((o, was, is) -> showLeft());
     header.photos().selectedProperty().addListener((o, was, is) -> showLeft());
     bench
