@@ -180,6 +180,17 @@ class RoomInFileTest {
   }
 
   @Test
+  void callMadeBeforeTheSuggestionIsAskedNoWhyAndWhatWasSaidIsKeptBeside() {
+    Call first =
+        calls().recordFirst(call("HM-1", "Capra hircus", ANN), SHEEP).value().orElseThrow();
+    assertEquals(List.of(first), room.trays().callsOn(BONE));
+    assertEquals(SHEEP, room.trays().beside(first));
+    room.stops().setAside(BONE, ANN, NOW, "");
+    assertInstanceOf(
+        NotEstimable.class, calls().recordFirst(call("HM-1", "Ovis aries", BEN), SHEEP));
+  }
+
+  @Test
   void anyElementIsCalledByEyeAndItsHistoryStays() {
     ElementCall atlas =
         new ElementCall(
