@@ -78,12 +78,20 @@ public record DayBook(List<DayBookEntry> entries) {
   }
 
   private static boolean stands(String line, Map<String, List<DayBookEntry>> chains) {
-    int afterNumber = line.indexOf(' ');
-    int afterHash = line.indexOf(' ', afterNumber + 1);
-    List<DayBookEntry> chain = chains.getOrDefault(line.substring(afterHash + 1), List.of());
-    int number = Integer.parseInt(line.substring(0, afterNumber));
-    return number <= chain.size()
-        && chain.get(number - 1).hash().equals(line.substring(afterNumber + 1, afterHash));
+    JoinedHead head = JoinedHead.read(line);
+    List<DayBookEntry> chain = chains.getOrDefault(head.bench(), List.of());
+    int number = Math.toIntExact(head.number());
+    return number <= chain.size() && chain.get(number - 1).hash().equals(head.hash());
+  }
+
+  /**
+   * How many times the benches had been joined before each entry was written: entries of different
+   * benches stand in this order, whatever their clocks said. Benches that write of the same subject
+   * are joined in between, so that two of them never stand equal.
+   */
+  public JoiningOrder order() {
+    return JoiningOrder.of(
+        entries.stream().filter(entry -> entry.bench().equals(JOINING)).toList());
   }
 
   private static Verdict broken(DayBookEntry entry, Verdict.Damage how) {

@@ -1,6 +1,7 @@
 package org.comparanda.storage;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import java.util.function.DoubleConsumer;
 import org.comparanda.daybook.Change;
 import org.comparanda.daybook.DayBook;
 import org.comparanda.daybook.DayBookEntry;
+import org.comparanda.daybook.JoiningOrder;
 import org.comparanda.daybook.Verdict;
 import org.jdbi.v3.core.Handle;
 
@@ -44,11 +46,12 @@ final class DayBookCheck {
             .put(entry.bench(), entry);
       }
     }
+    JoiningOrder order = book.order();
     Map<String, String> stored =
         Fingerprints.everything(h, part -> done.accept(CHAINS + (1 - CHAINS) * part));
     for (Map.Entry<String, Map<String, DayBookEntry>> written : lastOfEachBench.entrySet()) {
       String now = stored.getOrDefault(written.getKey(), Change.GONE);
-      if (!newest(List.copyOf(written.getValue().values())).contains(now)) {
+      if (!newest(List.copyOf(written.getValue().values()), order).contains(now)) {
         return broken(Verdict.Damage.ROW_CHANGED, written.getKey());
       }
     }
@@ -59,14 +62,21 @@ final class DayBookCheck {
         .flatMap(subject -> broken(Verdict.Damage.ROW_UNKNOWN, subject));
   }
 
-  /** What the newest entries say; those of two benches at the very same time stand side by side. */
-  private static Set<String> newest(List<DayBookEntry> lastOfEachBench) {
+  /**
+   * What the newest entries say. Which is newer is told by the joining of the benches between them.
+   * In a book of an older form they may stand between the same two joinings; then by the clock,
+   * and those of the very same time stand side by side.
+   */
+  private static Set<String> newest(List<DayBookEntry> lastOfEachBench, JoiningOrder order) {
+    Comparator<DayBookEntry> byAge =
+        Comparator.comparingInt(order::joinedBefore).thenComparing(DayBookEntry::at);
     List<DayBookEntry> newest = new ArrayList<>();
     for (DayBookEntry entry : lastOfEachBench) {
-      if (newest.isEmpty() || !entry.at().isBefore(newest.get(0).at())) {
-        if (!newest.isEmpty() && entry.at().isAfter(newest.get(0).at())) {
-          newest.clear();
-        }
+      int newer = newest.isEmpty() ? 1 : byAge.compare(entry, newest.get(0));
+      if (newer > 0) {
+        newest.clear();
+      }
+      if (newer >= 0) {
         newest.add(entry);
       }
     }

@@ -51,6 +51,9 @@ record DayBookRows(String bench, Clock clock, Optional<PersonId> by) {
   void wroteAll(Handle h, Kept kept, Map<String, String> prints, String words) {
     Instant now = clock.instant();
     Optional<DayBookEntry> last = afterJoining(h, now);
+    if (BenchesInTurn.othersWrote(h, bench)) {
+      head(h);
+    }
     try (PreparedStatement insert = h.getConnection().prepareStatement(INSERT_MANY)) {
       for (Map.Entry<String, String> print : prints.entrySet()) {
         DayBookEntry entry =
@@ -79,7 +82,11 @@ record DayBookRows(String bench, Clock clock, Optional<PersonId> by) {
 
   private void write(Handle h, String subject, String print, String words) {
     Instant now = clock.instant();
-    insert(h, entry(afterJoining(h, now), now, subject, print, words));
+    Optional<DayBookEntry> last = afterJoining(h, now);
+    if (BenchesInTurn.othersWroteOf(h, bench, subject)) {
+      head(h);
+    }
+    insert(h, entry(last, now, subject, print, words));
   }
 
   private DayBookEntry entry(
@@ -132,7 +139,7 @@ record DayBookRows(String bench, Clock clock, Optional<PersonId> by) {
         .list();
   }
 
-  private static Optional<DayBookEntry> last(Handle h, String bench) {
+  static Optional<DayBookEntry> last(Handle h, String bench) {
     return h.createQuery("select * from day_book where bench = :bench order by number desc limit 1")
         .bind("bench", bench)
         .map(DayBookRows::entry)
