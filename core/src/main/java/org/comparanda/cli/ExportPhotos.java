@@ -12,6 +12,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.comparanda.dossier.HeldAnimals;
 import org.comparanda.dossier.HeldBack;
+import org.comparanda.dossier.Openness;
 import org.comparanda.exchange.csv.PhotoList;
 import org.comparanda.photo.Photo;
 import org.comparanda.photo.PhotoSubject;
@@ -47,10 +48,12 @@ final class ExportPhotos implements Callable<Integer> {
     emptyFolder();
     List<PhotoList.Line> lines = new ArrayList<>();
     HeldBack bones;
+    HeldAnimals animals;
     int lost = 0;
     try (Collection opened = exported.open(terminal)) {
-      bones = exported.bones(opened);
-      for (Photo photo : open(opened, bones)) {
+      bones = exported.bonesIfAny(opened);
+      animals = animals(opened, bones.openness());
+      for (Photo photo : open(opened, bones, animals)) {
         Path stored = opened.photos().file(photo);
         if (Files.isRegularFile(stored)) {
           lines.add(copy(photo, stored, lines.size() + 1));
@@ -69,6 +72,8 @@ final class ExportPhotos implements Callable<Integer> {
             + out
             + "; "
             + bones.sentence()
+            + "; of the animals with pictures "
+            + animals.sentence()
             + ".");
     return lost == 0 ? Terminal.FINE : Terminal.PROBLEMS_FOUND;
   }
@@ -83,20 +88,26 @@ final class ExportPhotos implements Callable<Integer> {
     }
   }
 
-  private static List<Photo> open(Collection opened, HeldBack bones) {
+  /** The animals that have pictures, restricted ones open where a person with the right says so. */
+  private static HeldAnimals animals(Collection opened, Openness openness) {
+    Set<AnimalId> pictured =
+        opened.photos().all().stream()
+            .filter(photo -> photo.subject() instanceof PhotoSubject.OfAnimal)
+            .map(photo -> ((PhotoSubject.OfAnimal) photo.subject()).animal())
+            .collect(Collectors.toUnmodifiableSet());
+    return HeldAnimals.of(
+        opened.register().all().stream().filter(card -> pictured.contains(card.id())).toList(),
+        openness.restrictedBy().isPresent()
+            ? HeldAnimals.Restricted.OPENED
+            : HeldAnimals.Restricted.HELD_BACK);
+  }
+
+  private static List<Photo> open(Collection opened, HeldBack bones, HeldAnimals animals) {
     Set<PhotoSubject> subjects = new HashSet<>();
     bones.open().forEach(d -> subjects.add(PhotoSubject.of(d.bone().id())));
-    Set<AnimalId> kept =
-        opened.register().all().stream()
-            .filter(HeldAnimals::isRestricted)
-            .map(card -> card.animal().id())
-            .collect(Collectors.toUnmodifiableSet());
+    animals.open().forEach(card -> subjects.add(PhotoSubject.of(card.id())));
     return opened.photos().all().stream()
-        .filter(
-            photo ->
-                photo.subject() instanceof PhotoSubject.OfAnimal animal
-                    ? !kept.contains(animal.animal())
-                    : subjects.contains(photo.subject()))
+        .filter(photo -> subjects.contains(photo.subject()))
         .toList();
   }
 

@@ -39,7 +39,7 @@ final class ExportedBones {
   @Option(
       names = "--restricted-opened-by",
       paramLabel = "PERSON",
-      description = "Let restricted bones out, on this person's word, who needs that right.")
+      description = "Let restricted bones and animals out, on this person's word, who needs that right.")
   private @Nullable String restrictedOpener;
 
   Collection open(Terminal terminal) {
@@ -61,6 +61,15 @@ final class ExportedBones {
               + ". Nothing was written.");
     }
     return HeldBack.of(all, openness(opened));
+  }
+
+  /** The same, also where no bone is on a tray and no lot was named: then there are none. */
+  HeldBack bonesIfAny(Collection opened) {
+    boolean empty =
+        lots.isEmpty()
+            && opened.trays().all().stream()
+                .allMatch(tray -> opened.trays().bonesOf(tray.id()).isEmpty());
+    return empty ? HeldBack.of(List.of(), openness(opened)) : bones(opened);
   }
 
   /** What is opened, on whose word. Errors: {@link CannotDo} if the person has not the right. */

@@ -41,6 +41,6 @@ public record Openness(
   /** Who opened what, in words; empty when nobody did. */
   public String sentence() {
     return placesBy.map(p -> "; exact places opened by " + p.value()).orElse("")
-        + restrictedBy.map(p -> "; restricted bones opened by " + p.value()).orElse("");
+        + restrictedBy.map(p -> "; what is restricted opened by " + p.value()).orElse("");
   }
 }

@@ -13,10 +13,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.photo.Photo;
 import org.comparanda.photo.PhotoSubject;
+import org.comparanda.reference.Animal;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.reference.Source;
+import org.comparanda.register.AnimalCard;
+import org.comparanda.register.ChangeNote;
 import org.comparanda.storage.Collection;
+import org.comparanda.taxon.TaxonName;
 import org.comparanda.tray.Keeping;
 import org.comparanda.tray.TrayBone;
 import org.junit.jupiter.api.BeforeEach;
@@ -71,6 +78,62 @@ class ExportPhotosTest {
         assertArrayEquals(picture, Files.readAllBytes(opened.photos().file(photo)));
       }
     }
+  }
+
+  @Test
+  void picturesOfRestrictedAnimalsGoOutOnTheWordOfAPersonWithThatRight() throws IOException {
+    try (Collection opened = Collection.open(room, Typed.CLOCK)) {
+      for (String id : List.of("A-1", "A-2")) {
+        opened
+            .register()
+            .add(
+                AnimalCard.of(animal(id, id.equals("A-2") ? "restricted (invented)" : "")),
+                new ChangeNote(Room.PERSON, "invented"));
+        opened
+            .photos()
+            .attach(PhotoSubject.of(new AnimalId(id)), "card.jpg", picture, Optional.empty());
+      }
+    }
+    Typed held =
+        Typed.command("export", "photos", folder.resolve("held"), "--collection", room);
+    assertTrue(held.out().contains("2 pictures"), held.out());
+    assertTrue(held.out().contains("held back: 1 restricted animal"), held.out());
+    Typed refused =
+        Typed.command(
+            "export", "photos", folder.resolve("no"), "--collection", room,
+            "--restricted-opened-by", "ann");
+    assertEquals(2, refused.code());
+    assertTrue(refused.err().contains("has not the right open_restricted"), refused.err());
+    Typed.command("people", "name", "ann", "Ann (invented)", "--collection", room);
+    for (String right : List.of("keeper", "open_restricted")) {
+      Typed given =
+          Typed.command(
+              "rights", "give", "ann", right, "--by", "ann", "--collection", room);
+      assertEquals(0, given.code(), given.err());
+    }
+    Path out = folder.resolve("all");
+    Typed opened =
+        Typed.command(
+            "export", "photos", out, "--collection", room, "--restricted-opened-by", "ann");
+    assertEquals(0, opened.code(), opened.err());
+    assertTrue(opened.out().contains("4 pictures"), opened.out());
+    assertTrue(opened.out().contains("what is restricted opened by ann"), opened.out());
+  }
+
+  private static Animal animal(String id, String remarks) {
+    return new Animal(
+        new AnimalId(id),
+        Optional.of(new TaxonName("Ovis aries")),
+        Source.OWN_DRAWER,
+        Optional.empty(),
+        "",
+        "",
+        "",
+        Optional.empty(),
+        Optional.empty(),
+        Set.of(),
+        remarks,
+        List.of());
   }
 
   @Test
