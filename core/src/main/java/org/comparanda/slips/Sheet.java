@@ -152,7 +152,7 @@ final class Sheet implements AutoCloseable {
   List<String> lines(float width, float points, Letters letters, String text) throws IOException {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : List.of(text.strip().split("\\s+", -1))) {
+    for (String word : words(width, points, letters, text)) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && widthMm(points, letters, longer) > width) {
         lines.add(line);
@@ -163,6 +163,25 @@ final class Sheet implements AutoCloseable {
     }
     lines.add(line);
     return lines;
+  }
+
+  /** The words of a text, those that are wider than a line cut to the width of one. */
+  private List<String> words(float width, float points, Letters letters, String text)
+      throws IOException {
+    List<String> words = new ArrayList<>();
+    for (String word : List.of(text.strip().split("\\s+", -1))) {
+      String rest = word;
+      while (rest.length() > 1 && widthMm(points, letters, rest) > width) {
+        int cut = rest.length() - 1;
+        while (cut > 1 && widthMm(points, letters, rest.substring(0, cut)) > width) {
+          cut--;
+        }
+        words.add(rest.substring(0, cut));
+        rest = rest.substring(cut);
+      }
+      words.add(rest);
+    }
+    return words;
   }
 
   float widthMm(float points, Letters letters, String text) throws IOException {

@@ -113,6 +113,27 @@ class SlipsCommandTest {
   }
 
   @Test
+  void longGroundsOfACallGoOnOverLinesAndPages() throws IOException {
+    StringBuilder grounds = new StringBuilder("begins here");
+    for (int i = 1; i <= 900; i++) {
+      grounds.append(" ground").append(i);
+    }
+    try (Collection opened = Collection.open(room, Typed.CLOCK)) {
+      opened.trays().record(Room.call("K-101", "Ovis aries", Qualifier.NONE, grounds.toString()));
+      String unbroken = "x".repeat(400) + "end";
+      opened.trays().record(Room.call("K-103", "Ovis aries", Qualifier.NONE, unbroken));
+    }
+    Path pdf = slips("calls", "--lot", "Harrowmere easy");
+    String text = text(pdf);
+    assertTrue(text.contains("begins here") && text.contains("ground450"), text);
+    assertTrue(text.contains("ground900") && text.contains("end"), text);
+    assertTrue(text.replaceAll("[^x]", "").length() >= 400, text);
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      assertTrue(document.getNumberOfPages() > 1);
+    }
+  }
+
+  @Test
   void paperAndLabelSizeAreAsAsked() throws IOException {
     Path pdf = slips("labels", "--lot", "Harrowmere easy", "--paper", "letter", "--label", "small");
     try (PDDocument document = Loader.loadPDF(pdf.toFile())) {

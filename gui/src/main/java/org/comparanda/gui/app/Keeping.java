@@ -34,7 +34,6 @@ import org.comparanda.gui.shelf.skeleton.SkeletonViewModel;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.PersonId;
-import org.comparanda.slips.Paper;
 import org.comparanda.slips.SlipFacts;
 import org.comparanda.slips.Slips;
 import org.comparanda.storage.Collection;
@@ -109,7 +108,8 @@ final class Keeping {
                 "findings", () -> new FindingsPage(findings, id -> view[0].open(id)),
                 "stock",
                     () -> new StockPage(stock, (taxon, element) -> view[0].list(taxon, element)),
-                "wanted", () -> new WantedPage(wanted, list -> print(list, place))),
+                "wanted", () -> new WantedPage(
+                    wanted, list -> print(list, place), place.look().paperProperty())),
             card::open,
             skeleton::open,
             card::openNew,
@@ -157,7 +157,7 @@ final class Keeping {
         place.collection().animals().shelf().animals().stream()
             .anyMatch(a -> a.remarks().contains("simulated"));
     return new SlipFacts(
-        Paper.A4,
+        place.look().paperProperty().get(),
         String.valueOf(place.collection().file().getFileName()).replace(Collection.ENDING, ""),
         "Comparanda",
         place.clock().instant(),

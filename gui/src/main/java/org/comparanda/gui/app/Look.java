@@ -13,8 +13,9 @@ import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
 import javafx.scene.text.Font;
+import org.comparanda.slips.Paper;
 
-/** How the window looks: theme, size of the text, motion. */
+/** How the window looks, theme, size of the text, motion; and how pages do: their paper. */
 public final class Look {
   /**
    * Families in order of liking; JavaFX takes one name only, so the first that is there is taken.
@@ -36,6 +37,7 @@ public final class Look {
   private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
   private final IntegerProperty textPercent = new SimpleIntegerProperty(100);
   private final BooleanProperty motion = new SimpleBooleanProperty(true);
+  private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
 
   /** The theme in use. */
   public ObjectProperty<Theme> themeProperty() {
@@ -50,6 +52,11 @@ public final class Look {
   /** Whether pictures move into place; off for people whom motion disturbs. */
   public BooleanProperty motionProperty() {
     return motion;
+  }
+
+  /** The paper that slips and lists are made for. */
+  public ObjectProperty<Paper> paperProperty() {
+    return paper;
   }
 
   /** Sets the text larger or smaller by a step, between 100 and 200 %. */

@@ -9,11 +9,10 @@ import java.util.List;
 import org.comparanda.gui.pile.PileRoom;
 import org.comparanda.measurement.Person;
 import org.comparanda.pile.PileEntry;
-import org.comparanda.slips.Paper;
 import org.comparanda.slips.SlipFacts;
 import org.comparanda.slips.Slips;
 
-/** Prints the pile, A4, with the Day Book's head on every page. */
+/** Prints the pile with the Day Book's head on every page. */
 record PilePrint(Workplace place) implements PileRoom.Printing {
   @Override
   public void to(Path file, List<PileEntry> entries) throws IOException {
@@ -22,7 +21,7 @@ record PilePrint(Workplace place) implements PileRoom.Printing {
             .anyMatch(a -> a.remarks().contains("simulated"));
     SlipFacts facts =
         new SlipFacts(
-            Paper.A4,
+            place.look().paperProperty().get(),
             String.valueOf(place.collection().file().getFileName()),
             "Comparanda",
             place.clock().instant(),

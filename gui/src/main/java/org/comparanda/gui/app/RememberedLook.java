@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Properties;
+import org.comparanda.slips.Paper;
 
 /**
  * Keeps the look of the window in a small file of the data folder, {@code look.properties}, so that
@@ -18,6 +19,7 @@ final class RememberedLook {
   private static final String THEME = "theme";
   private static final String TEXT = "text";
   private static final String MOTION = "motion";
+  private static final String PAPER = "paper";
 
   private final Path folder;
   private final Path file;
@@ -37,6 +39,7 @@ final class RememberedLook {
     look.themeProperty().addListener((o, was, is) -> write(look));
     look.textPercentProperty().addListener((o, was, is) -> write(look));
     look.motionProperty().addListener((o, was, is) -> write(look));
+    look.paperProperty().addListener((o, was, is) -> write(look));
   }
 
   private void restore(Look look) {
@@ -51,6 +54,9 @@ final class RememberedLook {
     if (kept.getProperty(MOTION, "").equals("false")) {
       look.motionProperty().set(false);
     }
+    Arrays.stream(Paper.values())
+        .filter(paper -> paper.name().equals(kept.getProperty(PAPER, "")))
+        .forEach(look.paperProperty()::set);
   }
 
   private Properties read() {
@@ -70,6 +76,7 @@ final class RememberedLook {
     now.setProperty(THEME, look.themeProperty().get().name());
     now.setProperty(TEXT, Integer.toString(look.textPercentProperty().get()));
     now.setProperty(MOTION, Boolean.toString(look.motionProperty().get()));
+    now.setProperty(PAPER, look.paperProperty().get().name());
     try {
       Files.createDirectories(folder);
       try (Writer writer = Files.newBufferedWriter(file)) {

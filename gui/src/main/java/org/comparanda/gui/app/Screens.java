@@ -118,7 +118,8 @@ public final class Screens {
 
   private static PileView view(PileViewModel model, Workplace place) {
     return new PileView(
-        model, Words.of("pile", place.locale()), place.locale(), note(place), new SaveDialog());
+        model, Words.of("pile", place.locale()), place.locale(), note(place), new SaveDialog(),
+        place.look().paperProperty());
   }
 
   private static String note(Workplace place) {

@@ -16,7 +16,6 @@ import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.slips.KeyCard;
 import org.comparanda.slips.LabelSize;
-import org.comparanda.slips.Paper;
 import org.comparanda.slips.SlipFacts;
 import org.comparanda.slips.Slips;
 import org.comparanda.storage.Collection;
@@ -73,7 +72,7 @@ final class SlipFolder implements SlipDesk {
   private SlipFacts facts() {
     Collection collection = place.collection();
     return new SlipFacts(
-        Paper.A4,
+        place.look().paperProperty().get(),
         String.valueOf(collection.file().getFileName()).replace(Collection.ENDING, ""),
         "Comparanda " + Screens.version(),
         place.clock().instant(),

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -19,19 +20,29 @@ import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.gui.control.FilePlace;
 import org.comparanda.gui.control.ReadableColumns;
 import org.comparanda.gui.control.WrappedCell;
+import org.comparanda.gui.control.PaperButton;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.pile.PileEntry;
+import org.comparanda.slips.Paper;
 
 /** The Pile: what came in, the top first, and the open arrival at the right. */
 public final class PileView extends BorderPane {
   private final Words words;
+  private final ObjectProperty<Paper> paper;
   private final TableView<PileEntry> table = new TableView<>();
   private final Label help = new Label(); // its font says how large the text is
 
   /** Builds the view; it looks at the collection each time it comes into the window. */
-  public PileView(PileViewModel model, Words words, Locale locale, String note, FilePlace files) {
+  public PileView(
+      PileViewModel model,
+      Words words,
+      Locale locale,
+      String note,
+      FilePlace files,
+      ObjectProperty<Paper> paper) {
     this.words = words;
+    this.paper = paper;
     setId("pile-screen");
     getStyleClass().addAll("screen", "pile");
     getStylesheets()
@@ -59,7 +70,8 @@ public final class PileView extends BorderPane {
     Button print = new Button(words.get("print"));
     print.setId("print");
     print.setOnAction(event -> files.choose("pile.pdf").ifPresent(model::print));
-    HBox header = new HBox(title, says, spring, print);
+    HBox header =
+        new HBox(title, says, spring, new PaperButton(paper, words.get("paper")), print);
     header.getStyleClass().add("header");
     return header;
   }

@@ -2,6 +2,7 @@ package org.comparanda.gui.shelf.keeping;
 
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
@@ -12,8 +13,10 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.control.ReadableColumns;
 import org.comparanda.gui.control.WrappedCell;
+import org.comparanda.gui.control.PaperButton;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
+import org.comparanda.slips.Paper;
 import org.comparanda.stock.Wanted;
 
 /** What to prepare next, the largest gain first; it can be printed. */
@@ -29,8 +32,10 @@ public final class WantedPage extends VBox {
    * The page.
    *
    * @param print makes a printed list
+   * @param paper what it is printed on
    */
-  public WantedPage(WantedViewModel model, Consumer<WantedViewModel> print) {
+  public WantedPage(
+      WantedViewModel model, Consumer<WantedViewModel> print, ObjectProperty<Paper> paper) {
     words = model.room().words();
     numbers = new Numbers(model.room().locale());
     setId("wanted-page");
@@ -52,6 +57,7 @@ public final class WantedPage extends VBox {
         new HBox(
             Written.label(words.get("wanted.title"), "strong"),
             spring,
+            new PaperButton(paper, words.get("paper")),
             Written.button(words.get("wanted.print"), "wanted-print", () -> print.accept(model)));
     head.getStyleClass().add("page-head");
     getChildren()
