@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Scene;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 
 /** The states of the screens that docs/pictures shows. */
@@ -58,6 +59,8 @@ final class Poses {
         new Pose("sizedesk", "undecided", Poses::undecided),
         new Pose("sizedesk", "methods", Poses::methods),
         new Pose("shelf", "import-mapping", Poses::importMapping),
+        new Pose("tray", "lot", Poses::lot),
+        new Pose("tray", "hazards", Poses::hazards),
         new Pose("secondlook", "empty", scene -> {}),
         new Pose("secondlook", "queue", Pose.Shelf.LOOKED, Looks::queue),
         new Pose("secondlook", "blind-look", Pose.Shelf.LOOKED, Looks::blind),
@@ -171,6 +174,21 @@ final class Poses {
     Hand hand = new Hand(scene);
     hand.select("trays", 1);
     hand.press("page-counts");
+  }
+
+  private static void lot(Scene scene) {
+    Hand hand = new Hand(scene);
+    hand.select("trays", 3);
+    hand.press("page-lot");
+  }
+
+  /** Recorded of the lot of the fossil tray, so that it stands before its first bone. */
+  private static void hazards(Scene scene) {
+    lot(scene);
+    if (scene.lookup("#lot-hazards") instanceof TextInputControl field) {
+      field.setText("Old museum glue with arsenic (invented). Radioactive matrix: keep the lid on.");
+      new Hand(scene).press("record-lot");
+    }
   }
 
   private static void animal(Scene scene) {
