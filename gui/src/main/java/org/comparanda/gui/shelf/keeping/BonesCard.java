@@ -103,6 +103,12 @@ final class BonesCard extends VBox {
     said(code, m -> m.code().value());
     value.setPromptText(words.get("bone.value.prompt"));
     value.setId("bone-value");
+    portion.setId("bone-portion");
+    element.setAccessibleText(words.get("bone.element"));
+    side.setAccessibleText(words.get("move.side"));
+    portion.setAccessibleText(words.get("move.portion"));
+    code.setAccessibleText(words.get("bone.code"));
+    value.setAccessibleText(words.get("bone.value.prompt"));
     value.getStyleClass().add("bone-value");
     element.setId("bone-element");
     side.setId("bone-side");

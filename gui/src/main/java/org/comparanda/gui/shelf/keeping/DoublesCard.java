@@ -20,6 +20,7 @@ final class DoublesCard extends VBox {
     getStyleClass().addAll("card", "doubles-card");
     TextField other =
         Written.field(model.otherProperty(), "double-number", words.get("double.prompt"));
+    other.setAccessibleText(words.get("double"));
     HBox.setHgrow(other, Priority.ALWAYS);
     Button look = Written.button(words.get("double.look"), "double-look", model::lookAtMerge);
     merge = Written.button(words.get("double.merge"), "double-merge", model::merge);
