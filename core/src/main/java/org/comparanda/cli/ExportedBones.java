@@ -39,7 +39,8 @@ final class ExportedBones {
   @Option(
       names = "--restricted-opened-by",
       paramLabel = "PERSON",
-      description = "Let restricted bones and animals out, on this person's word, who needs that right.")
+      description =
+          "Let restricted bones and animals out, on this person's word, who needs that right.")
   private @Nullable String restrictedOpener;
 
   Collection open(Terminal terminal) {

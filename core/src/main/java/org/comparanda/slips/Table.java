@@ -72,8 +72,7 @@ final class Table {
     }
     for (String line : lines) {
       goDown(NOTE_LINE_MM);
-      sheet.text(
-          sheet.left() + INDENT_MM, y + 0.3f, NOTE_POINTS, Letters.PLAIN, Ink.GREY, line);
+      sheet.text(sheet.left() + INDENT_MM, y + 0.3f, NOTE_POINTS, Letters.PLAIN, Ink.GREY, line);
     }
     sheet.line(
         sheet.left(), y - 1.6f + ROW_MM - 2, sheet.right(), y - 1.6f + ROW_MM - 2, 0.1f, Ink.STRIP);

@@ -64,8 +64,8 @@ final class DayBookCheck {
 
   /**
    * What the newest entries say. Which is newer is told by the joining of the benches between them.
-   * In a book of an older form they may stand between the same two joinings; then by the clock,
-   * and those of the very same time stand side by side.
+   * In a book of an older form they may stand between the same two joinings; then by the clock, and
+   * those of the very same time stand side by side.
    */
   private static Set<String> newest(List<DayBookEntry> lastOfEachBench, JoiningOrder order) {
     Comparator<DayBookEntry> byAge =

@@ -94,21 +94,24 @@ class ExportPhotosTest {
             .attach(PhotoSubject.of(new AnimalId(id)), "card.jpg", picture, Optional.empty());
       }
     }
-    Typed held =
-        Typed.command("export", "photos", folder.resolve("held"), "--collection", room);
+    Typed held = Typed.command("export", "photos", folder.resolve("held"), "--collection", room);
     assertTrue(held.out().contains("2 pictures"), held.out());
     assertTrue(held.out().contains("held back: 1 restricted animal"), held.out());
     Typed refused =
         Typed.command(
-            "export", "photos", folder.resolve("no"), "--collection", room,
-            "--restricted-opened-by", "ann");
+            "export",
+            "photos",
+            folder.resolve("no"),
+            "--collection",
+            room,
+            "--restricted-opened-by",
+            "ann");
     assertEquals(2, refused.code());
     assertTrue(refused.err().contains("has not the right open_restricted"), refused.err());
     Typed.command("people", "name", "ann", "Ann (invented)", "--collection", room);
     for (String right : List.of("keeper", "open_restricted")) {
       Typed given =
-          Typed.command(
-              "rights", "give", "ann", right, "--by", "ann", "--collection", room);
+          Typed.command("rights", "give", "ann", right, "--by", "ann", "--collection", room);
       assertEquals(0, given.code(), given.err());
     }
     Path out = folder.resolve("all");

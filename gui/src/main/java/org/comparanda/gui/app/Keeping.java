@@ -108,8 +108,10 @@ final class Keeping {
                 "findings", () -> new FindingsPage(findings, id -> view[0].open(id)),
                 "stock",
                     () -> new StockPage(stock, (taxon, element) -> view[0].list(taxon, element)),
-                "wanted", () -> new WantedPage(
-                    wanted, list -> print(list, place), place.look().paperProperty())),
+                "wanted",
+                    () ->
+                        new WantedPage(
+                            wanted, list -> print(list, place), place.look().paperProperty())),
             card::open,
             skeleton::open,
             card::openNew,

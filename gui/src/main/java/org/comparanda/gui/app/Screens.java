@@ -118,7 +118,11 @@ public final class Screens {
 
   private static PileView view(PileViewModel model, Workplace place) {
     return new PileView(
-        model, Words.of("pile", place.locale()), place.locale(), note(place), new SaveDialog(),
+        model,
+        Words.of("pile", place.locale()),
+        place.locale(),
+        note(place),
+        new SaveDialog(),
         place.look().paperProperty());
   }
 

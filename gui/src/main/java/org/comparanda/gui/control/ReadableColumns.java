@@ -45,7 +45,19 @@ public final class ReadableColumns {
         .skinProperty()
         .addListener(
             (o, was, is) -> {
-              head(table).ifPresent(l -> l.fontProperty().addListener((p, old, now) -> fit(table)));
+              table.getProperties().remove(ReadableColumns.class);
+              fit(table);
+            });
+    table.layoutBoundsProperty().addListener((o, was, is) -> followed(table));
+  }
+
+  /** Fits the columns again whenever the size of the text changes, once there is a head to ask. */
+  private static void followed(TableView<?> table) {
+    head(table)
+        .filter(label -> table.getProperties().putIfAbsent(ReadableColumns.class, label) == null)
+        .ifPresent(
+            label -> {
+              label.fontProperty().addListener((o, was, is) -> fit(table));
               fit(table);
             });
   }

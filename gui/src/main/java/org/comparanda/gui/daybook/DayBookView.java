@@ -14,10 +14,10 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.gui.control.Field;
 import org.comparanda.gui.control.Pick;
 import org.comparanda.gui.control.PlainScroll;
+import org.comparanda.gui.control.ReadableColumns;
 import org.comparanda.measurement.Person;
 
 /** The Day Book: entries page by page at the left; head, proof and the open entry at the right. */
@@ -72,7 +72,7 @@ public final class DayBookView extends BorderPane {
     column(table, "who", 130, EntryLine::who);
     column(table, "what", 160, EntryLine::what);
     column(table, "said", 180, EntryLine::said);
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    ReadableColumns.of(table);
     VBox.setVgrow(table, Priority.ALWAYS);
     table
         .getSelectionModel()
@@ -144,7 +144,7 @@ public final class DayBookView extends BorderPane {
       TableView<EntryLine> table, String key, double width, Function<EntryLine, String> text) {
     TableColumn<EntryLine, String> column = new TableColumn<>(words.get("column." + key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
-    column.minWidthProperty().bind(ColumnWidth.of(place.fontProperty(), width));
+    column.setPrefWidth(width);
     column.setSortable(false);
     table.getColumns().add(column);
   }

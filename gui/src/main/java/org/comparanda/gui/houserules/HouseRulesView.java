@@ -13,10 +13,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.gui.control.Pick;
 import org.comparanda.gui.control.PlainScroll;
-import org.comparanda.gui.control.WrappedCell;
+import org.comparanda.gui.control.ReadableColumns;
 import org.comparanda.measurement.Person;
 
 /** House Rules: all that hold at the left, the open one at the right. */
@@ -79,12 +78,12 @@ public final class HouseRulesView extends BorderPane {
     TableView<RuleLine> table = new TableView<>(model.lines());
     table.setId("rules");
     table.setAccessibleText(words.get("title"));
-    column(table, "name", 195, RuleLine::name).setCellFactory(c -> new WrappedCell<>());
+    column(table, "name", 195, RuleLine::name);
     column(table, "value", 100, RuleLine::value);
     column(table, "untilset", 75, RuleLine::untilSet);
-    column(table, "unit", 125, RuleLine::unit).setCellFactory(c -> new WrappedCell<>());
-    column(table, "who", 165, HouseRulesView::who).setCellFactory(c -> new WrappedCell<>());
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    column(table, "unit", 125, RuleLine::unit);
+    column(table, "who", 165, HouseRulesView::who);
+    ReadableColumns.of(table);
     VBox.setVgrow(table, Priority.ALWAYS);
     table
         .getSelectionModel()
@@ -108,13 +107,12 @@ public final class HouseRulesView extends BorderPane {
     return line.when().isEmpty() ? line.who() : line.who() + ", " + line.when();
   }
 
-  private TableColumn<RuleLine, String> column(
+  private void column(
       TableView<RuleLine> table, String key, double width, Function<RuleLine, String> text) {
     TableColumn<RuleLine, String> column = new TableColumn<>(words.get("column." + key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
-    column.minWidthProperty().bind(ColumnWidth.of(rights.fontProperty(), width));
+    column.setPrefWidth(width);
     column.setSortable(false);
     table.getColumns().add(column);
-    return column;
   }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.house.HouseRule;
@@ -16,6 +17,10 @@ import org.comparanda.measurement.PersonId;
 /** Rules in words. */
 final class RuleWords {
   private static final String NUMBER = "[0-9]*\\.?[0-9]+";
+
+  /** Contents that are words, as the house keeps them; {@code content.WORD} says each. */
+  private static final List<String> SETTINGS =
+      List.of("on", "off", "refused", "allowed", "equal", "shelf", "none");
 
   private final RulesRoom room;
   private final Words words;
@@ -45,7 +50,11 @@ final class RuleWords {
 
   /** What a rule may be set to. */
   String allowed(RuleName rule) {
-    return words.get("allowed", rule.allowed(room.locale()));
+    String said =
+        Pattern.compile("\\b(" + String.join("|", SETTINGS) + ")\\b")
+            .matcher(rule.allowed(room.locale()))
+            .replaceAll(setting -> words.get("content." + setting.group()));
+    return words.get("allowed", said);
   }
 
   RuleLine line(RuleName rule, String value, List<HouseRule> all) {
@@ -70,14 +79,22 @@ final class RuleWords {
     return rule.why().isBlank() ? said : words.get("past.why", said, rule.why());
   }
 
-  /** Numbers in the person's notation, all else as it is. */
+  /** Numbers and settings in the person's notation, all else as it is. */
   private String shown(String content) {
+    if (SETTINGS.contains(content)) {
+      return words.get("content." + content);
+    }
     return content.matches(NUMBER) ? new Numbers(room.locale()).written(content) : content;
   }
 
-  /** A number as typed in the person's notation, as the house keeps it; all else as it is. */
+  /** A number or setting typed in the person's notation, as the house keeps it; else as it is. */
   String typed(String text) {
     String plain = text.strip();
+    Optional<String> setting =
+        SETTINGS.stream().filter(s -> words.get("content." + s).equals(plain)).findFirst();
+    if (setting.isPresent()) {
+      return setting.orElseThrow();
+    }
     String point = plain.replace(',', '.');
     return point.matches(NUMBER) ? point : plain;
   }

@@ -9,9 +9,8 @@ import javafx.scene.control.TableView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.gui.control.Pick;
-import org.comparanda.gui.control.WrappedCell;
+import org.comparanda.gui.control.ReadableColumns;
 import org.comparanda.gui.secondlook.AgreementShown.KappaLine;
 import org.comparanda.gui.secondlook.AgreementShown.PairLine;
 import org.comparanda.gui.secondlook.AgreementShown.WhyLine;
@@ -43,8 +42,8 @@ final class AgreementPane extends VBox {
     column(kappas, "kappa.lower", 55, KappaLine::lower);
     column(kappas, "kappa.upper", 92, KappaLine::upper);
     column(kappas, "kappa.bones", 60, KappaLine::bones);
-    column(kappas, "kappa.missing", 140, KappaLine::missing)
-        .setCellFactory(c -> new WrappedCell<>());
+    column(kappas, "kappa.missing", 140, KappaLine::missing);
+    ReadableColumns.of(kappas);
     TableView<PairLine> pairs = pairs("pairs", "pairs.none");
     TableView<WhyLine> targeted = table("targeted", "targeted.none");
     column(targeted, "targeted.why", 205, WhyLine::why);
@@ -52,6 +51,7 @@ final class AgreementPane extends VBox {
     column(targeted, "targeted.agree", 60, line -> String.valueOf(line.agree()));
     column(targeted, "targeted.atgroup", 98, line -> String.valueOf(line.atGroup()));
     column(targeted, "targeted.differ", 60, line -> String.valueOf(line.differ()));
+    ReadableColumns.of(targeted);
     TableView<PairLine> targetedPairs = pairs("targeted-pairs", "pairs.none");
     VBox draw =
         card(
@@ -110,6 +110,7 @@ final class AgreementPane extends VBox {
     column(table, "pairs.one", 150, PairLine::one);
     column(table, "pairs.other", 150, PairLine::other);
     column(table, "pairs.bones", 60, line -> String.valueOf(line.bones()));
+    ReadableColumns.of(table);
     VBox.setVgrow(table, Priority.ALWAYS);
     return table;
   }
@@ -122,17 +123,14 @@ final class AgreementPane extends VBox {
     empty.setWrapText(true);
     empty.getStyleClass().add("note");
     table.setPlaceholder(empty);
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     return table;
   }
 
-  private <T> TableColumn<T, String> column(
-      TableView<T> table, String key, double width, Function<T, String> text) {
+  private <T> void column(TableView<T> table, String key, double width, Function<T, String> text) {
     TableColumn<T, String> column = new TableColumn<>(words.get(key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
-    column.minWidthProperty().bind(ColumnWidth.of(size.fontProperty(), width));
+    column.setPrefWidth(width);
     column.setSortable(false);
     table.getColumns().add(column);
-    return column;
   }
 }

@@ -17,7 +17,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.comparanda.gui.control.ColumnWidth;
+import org.comparanda.gui.control.ReadableColumns;
 
 /** What waits: the every-nth draw, apart from it the bones picked for a reason; what was done. */
 final class QueuePane extends VBox {
@@ -101,7 +101,7 @@ final class QueuePane extends VBox {
     column(table, "queue.bone", 70, line -> line.bone().value());
     column(table, "queue.tray", 130, QueueLine::tray);
     column(table, third, 170, QueueLine::says);
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    ReadableColumns.of(table);
     VBox.setVgrow(table, Priority.ALWAYS);
     table
         .getSelectionModel()
@@ -132,7 +132,7 @@ final class QueuePane extends VBox {
       TableView<QueueLine> table, String key, double width, Function<QueueLine, String> text) {
     TableColumn<QueueLine, String> column = new TableColumn<>(words.get(key));
     column.setCellValueFactory(cell -> new SimpleStringProperty(text.apply(cell.getValue())));
-    column.minWidthProperty().bind(ColumnWidth.of(rule.fontProperty(), width));
+    column.setPrefWidth(width);
     column.setSortable(false);
     table.getColumns().add(column);
   }

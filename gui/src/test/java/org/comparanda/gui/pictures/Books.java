@@ -9,7 +9,7 @@ final class Books {
 
   static void filled(Scene scene) {
     Hand hand = new Hand(scene);
-    hand.choose("kind", "call");
+    hand.choose("kind", "call", "Bestimmung");
     hand.select("entries", 4);
   }
 

@@ -15,7 +15,7 @@ import javafx.scene.paint.Color;
  */
 final class Painted {
   private static final double MARK = 3;
-  private static final double BREATH = 2; // a guide line where both bands lie over it
+  private static final double BREATH = 1.45;
 
   /** A bar is this thick at most, so its edge lies no farther from any of its pixels. */
   private static final int EDGE_NEAR = 9;

@@ -186,7 +186,8 @@ final class Poses {
   private static void hazards(Scene scene) {
     lot(scene);
     if (scene.lookup("#lot-hazards") instanceof TextInputControl field) {
-      field.setText("Old museum glue with arsenic (invented). Radioactive matrix: keep the lid on.");
+      field.setText(
+          "Old museum glue with arsenic (invented). Radioactive matrix: keep the lid on.");
       new Hand(scene).press("record-lot");
     }
   }

@@ -66,6 +66,7 @@ class WordsReachableTest {
           "drawer",
           "look-alike",
           "kappa",
+          "hash",
           "shelf",
           "bench");
 
