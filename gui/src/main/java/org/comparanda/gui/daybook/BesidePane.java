@@ -115,6 +115,7 @@ final class BesidePane extends VBox {
         words.get("entry.place", line.entry().number(), line.entry().bench()));
     fact(facts, words.get("entry.hash"), line.entry().hash());
     GridPane row = grid();
+    row.setId("row-as-kept"); // columns have one name in every language
     for (Map.Entry<String, String> cell : open.get().row().entrySet()) {
       fact(row, cell.getKey(), cell.getValue());
     }

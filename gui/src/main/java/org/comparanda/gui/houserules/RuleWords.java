@@ -66,8 +66,8 @@ final class RuleWords {
         rule,
         words.get("rule." + key),
         words.get("does." + key),
-        shown(value),
-        rule == RuleName.CONTACT_CARD ? words.get("contact.none") : shown(rule.untilSet()),
+        shown(rule, value),
+        shown(rule, rule.untilSet()),
         words.find("unit." + key).orElse(""),
         last.map(r -> who(r.by())).orElse(words.get("set.nobody")),
         last.map(r -> times.format(r.at())).orElse(""),
@@ -77,6 +77,12 @@ final class RuleWords {
   private String past(HouseRule rule) {
     String said = words.get("past", times.format(rule.at()), who(rule.by()), shown(rule.content()));
     return rule.why().isBlank() ? said : words.get("past.why", said, rule.why());
+  }
+
+  private String shown(RuleName rule, String content) {
+    return rule == RuleName.CONTACT_CARD && content.equals(rule.untilSet())
+        ? words.get("contact.none")
+        : shown(content);
   }
 
   /** Numbers and settings in the person's notation, all else as it is. */

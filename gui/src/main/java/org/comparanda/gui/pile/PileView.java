@@ -1,5 +1,6 @@
 package org.comparanda.gui.pile;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -18,8 +19,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.gui.control.FilePlace;
-import org.comparanda.gui.control.PaperButton;
 import org.comparanda.gui.control.ReadableColumns;
+import org.comparanda.gui.control.TurnButton;
 import org.comparanda.gui.control.WrappedCell;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
@@ -70,7 +71,14 @@ public final class PileView extends BorderPane {
     Button print = new Button(words.get("print"));
     print.setId("print");
     print.setOnAction(event -> files.choose("pile.pdf").ifPresent(model::print));
-    HBox header = new HBox(title, says, spring, new PaperButton(paper, words.get("paper")), print);
+    HBox header =
+        new HBox(
+            title,
+            says,
+            spring,
+            new TurnButton<>(
+                "paper", paper, List.of(Paper.values()), Paper::title, words.get("paper")),
+            print);
     header.getStyleClass().add("header");
     return header;
   }

@@ -100,11 +100,12 @@ class GermanTest {
     return left;
   }
 
-  /** Fields that people type into, and the cards and tables that they brought. */
+  /** Fields that people type into, the cards and tables that they brought, a row of the file. */
   private static boolean written(Node node) {
     for (Node up = node; up != null; up = up.getParent()) {
       if (up instanceof TextInputControl
-          || Set.of("cards", "card-text", "mapping-rows").contains(String.valueOf(up.getId()))) {
+          || Set.of("cards", "card-text", "mapping-rows", "row-as-kept")
+              .contains(String.valueOf(up.getId()))) {
         return true;
       }
     }

@@ -67,6 +67,7 @@ class WordsReachableTest {
           "look-alike",
           "kappa",
           "hash",
+          "rules",
           "shelf",
           "bench");
 

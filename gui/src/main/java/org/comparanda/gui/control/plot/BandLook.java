@@ -12,4 +12,9 @@ record BandLook(Tint fill, Optional<Dash> edge) {
           new BandLook(palette.muted().withAlpha(0), Optional.of(Dash.DOTTED));
     };
   }
+
+  /** How wide the edge is drawn; dots need more than a dash to be seen. */
+  double edgeWidth() {
+    return edge.equals(Optional.of(Dash.DOTTED)) ? 1.7 : 1;
+  }
 }

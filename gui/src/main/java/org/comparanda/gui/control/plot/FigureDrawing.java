@@ -129,7 +129,9 @@ public final class FigureDrawing {
     }
     look.edge()
         .ifPresent(
-            dash -> Stream.of(low, high).forEach(edge -> pen.path(edge, palette.muted(), 1, dash)));
+            dash ->
+                Stream.of(low, high)
+                    .forEach(edge -> pen.path(edge, palette.muted(), look.edgeWidth(), dash)));
   }
 
   private void estimate(Pen pen, BonePlace bone) {

@@ -70,8 +70,8 @@ final class Legend {
     look.edge()
         .ifPresent(
             dash -> {
-              pen.path(level(x, y - half), palette.muted(), 1, dash);
-              pen.path(level(x, y + half), palette.muted(), 1, dash);
+              pen.path(level(x, y - half), palette.muted(), look.edgeWidth(), dash);
+              pen.path(level(x, y + half), palette.muted(), look.edgeWidth(), dash);
             });
   }
 

@@ -1,5 +1,6 @@
 package org.comparanda.gui.shelf.keeping;
 
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
@@ -11,8 +12,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.comparanda.gui.control.PaperButton;
 import org.comparanda.gui.control.ReadableColumns;
+import org.comparanda.gui.control.TurnButton;
 import org.comparanda.gui.control.WrappedCell;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
@@ -57,7 +58,8 @@ public final class WantedPage extends VBox {
         new HBox(
             Written.label(words.get("wanted.title"), "strong"),
             spring,
-            new PaperButton(paper, words.get("paper")),
+            new TurnButton<>(
+                "paper", paper, List.of(Paper.values()), Paper::title, words.get("paper")),
             Written.button(words.get("wanted.print"), "wanted-print", () -> print.accept(model)));
     head.getStyleClass().add("page-head");
     getChildren()
