@@ -22,7 +22,7 @@ public record Palette(Tint ground, Tint ink, Tint muted, Tint hair, Tint accent,
           Tint.of(0xFFFFFF),
           Tint.of(0x23272C),
           Tint.of(0x5A5F67),
-          Tint.of(0xE2DDD3),
+          Tint.of(0xEBE7DF),
           Tint.of(0xA63D17),
           Shade.LIGHT);
   public static final Palette DARK =
