@@ -260,7 +260,7 @@ public final class Slips {
                   sheet,
                   "Calls",
                   List.of("Bone", "What", "Called", "By, on", "Basis", "Suggestion seen"))
-              .withWidths(List.of(0.1f, 0.19f, 0.23f, 0.21f, 0.16f, 0.11f));
+              .withWidths(List.of(0.1f, 0.17f, 0.18f, 0.18f, 0.19f, 0.18f));
       for (Dossier bone : bones) {
         for (Call call : bone.calls()) {
           table.row(
