@@ -30,7 +30,7 @@ public record Palette(Tint ground, Tint ink, Tint muted, Tint hair, Tint accent,
           Tint.of(0x25282C),
           Tint.of(0xECE8DF),
           Tint.of(0xA2A7AE),
-          Tint.of(0x383C42),
+          Tint.of(0x2F3339),
           Tint.of(0xFF9A6B),
           Shade.DARK);
 
