@@ -8,9 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
-import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
-import org.comparanda.reference.Source;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.CardEdit;
 import org.comparanda.register.CardField;
@@ -94,20 +92,7 @@ final class ShelfEdit implements Callable<Integer> {
     if (number.isBlank()) {
       throw new CannotDo("An animal needs a catalogue number. Nothing was stored.");
     }
-    return AnimalCard.of(
-        new Animal(
-            new AnimalId(number.strip()),
-            Optional.empty(),
-            Source.OWN_DRAWER,
-            Optional.empty(),
-            "",
-            "",
-            "",
-            Optional.empty(),
-            Optional.empty(),
-            java.util.Set.of(),
-            "",
-            List.of()));
+    return AnimalCard.blank(new AnimalId(number.strip()));
   }
 
   private static Predicate<TaxonName> known(Collection opened, ReferenceTables words) {

@@ -75,6 +75,20 @@ interface RuleContent {
     }
   }
 
+  /** A content in the words of a language; as it is kept where it is no word of the program. */
+  default String said(String content, Locale language) {
+    return content;
+  }
+
+  /** What a person typed in a language, as it is kept. */
+  default String kept(String typed, Locale language) {
+    return typed;
+  }
+
+  private static String setting(Locale language, String word) {
+    return say(language, "setting." + word);
+  }
+
   /** One of some words. */
   record OneOf(List<String> words) implements RuleContent {
     public OneOf {
@@ -88,7 +102,23 @@ interface RuleContent {
 
     @Override
     public String allowed(Locale language) {
-      return words.stream().reduce((a, b) -> say(language, "or", a, b)).orElse("");
+      return words.stream()
+          .map(word -> setting(language, word))
+          .reduce((a, b) -> say(language, "or", a, b))
+          .orElse("");
+    }
+
+    @Override
+    public String said(String content, Locale language) {
+      return words.contains(content) ? setting(language, content) : content;
+    }
+
+    @Override
+    public String kept(String typed, Locale language) {
+      return words.stream()
+          .filter(word -> setting(language, word).equals(typed))
+          .findFirst()
+          .orElse(typed);
     }
   }
 
@@ -120,7 +150,17 @@ interface RuleContent {
           texts
               .map(t -> say(language, "pair.one_of", String.join(", ", t)))
               .orElseGet(() -> say(language, "pair.reason"));
-      return say(language, "pairs", say(language, "pair", name, text));
+      return say(language, "pairs", setting(language, NONE), say(language, "pair", name, text));
+    }
+
+    @Override
+    public String said(String content, Locale language) {
+      return content.equals(NONE) ? setting(language, NONE) : content;
+    }
+
+    @Override
+    public String kept(String typed, Locale language) {
+      return typed.equals(setting(language, NONE)) ? NONE : typed;
     }
   }
 }

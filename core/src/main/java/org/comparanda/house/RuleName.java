@@ -94,6 +94,16 @@ public enum RuleName {
     return content.allowed(language);
   }
 
+  /** A content in the words of a language. */
+  public String said(String text, Locale language) {
+    return content.said(text, language);
+  }
+
+  /** What a person typed in a language, as the house keeps it. */
+  public String kept(String typed, Locale language) {
+    return content.kept(typed, language);
+  }
+
   /** Why this content can't be taken; empty when it can. */
   public Optional<String> refusal(String text) {
     return content.refusal(text);

@@ -1,7 +1,11 @@
 package org.comparanda.register;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
+import org.comparanda.reference.Source;
 
 /**
  * All that the register holds of one animal.
@@ -29,6 +33,24 @@ public record AnimalCard(
         BodyMeasure.notKnown(),
         Restriction.none(),
         Standing.kept());
+  }
+
+  /** The card of an own animal of which only the number is known. */
+  public static AnimalCard blank(AnimalId number) {
+    return of(
+        new Animal(
+            number,
+            Optional.empty(),
+            Source.OWN_DRAWER,
+            Optional.empty(),
+            "",
+            "",
+            "",
+            Optional.empty(),
+            Optional.empty(),
+            Set.of(),
+            "",
+            List.of()));
   }
 
   public AnimalId id() {

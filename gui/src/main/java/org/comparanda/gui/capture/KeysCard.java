@@ -8,8 +8,8 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.WrappedLabel;
 import org.comparanda.gui.text.Words;
 
 /** All keys in the window, in two columns; a button writes them as a page to be printed. */
@@ -25,7 +25,7 @@ public final class KeysCard extends VBox {
     getStyleClass().addAll("card", "stop-card", "keys-card");
     Label title = new Label(words.get("keys.title"));
     title.getStyleClass().add("answer");
-    Label said = wrapped("", "notice");
+    Label said = new WrappedLabel("", "notice");
     said.setId("keys-said");
     said.managedProperty().bind(said.textProperty().isNotEmpty());
     Button leave = button(words.get("keys.close"), "keys-close", "record");
@@ -54,7 +54,7 @@ public final class KeysCard extends VBox {
       key.getStyleClass().add("key");
       key.setMinWidth(USE_PREF_SIZE);
       table.add(key, A_COLUMN * (i / half), i % half);
-      table.add(wrapped(rows.get(i).does(), "note"), A_COLUMN * (i / half) + 1, i % half);
+      table.add(new WrappedLabel(rows.get(i).does(), "note"), A_COLUMN * (i / half) + 1, i % half);
     }
     return table;
   }
@@ -64,13 +64,5 @@ public final class KeysCard extends VBox {
     button.setId(id);
     button.getStyleClass().setAll(style);
     return button;
-  }
-
-  private static Label wrapped(String text, String style) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    label.getStyleClass().add(style);
-    return label;
   }
 }

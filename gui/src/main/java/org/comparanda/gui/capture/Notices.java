@@ -3,12 +3,12 @@ package org.comparanda.gui.capture;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.comparanda.capture.FieldState;
 import org.comparanda.capture.NotPossible;
 import org.comparanda.capture.warning.Warning;
+import org.comparanda.gui.control.WrappedLabel;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 
@@ -39,14 +39,14 @@ public final class Notices extends VBox {
     }
     String beside = readings.besideProperty().get();
     if (!beside.isEmpty()) {
-      getChildren().add(wrapped(beside, "beside"));
+      getChildren().add(new WrappedLabel(beside, "beside"));
     }
     String message = readings.messageProperty().get();
     if (!message.isBlank()) {
-      getChildren().add(wrapped(message, "notice"));
+      getChildren().add(new WrappedLabel(message, "notice"));
     }
     shown(readings.warningsProperty().get())
-        .forEach(warning -> getChildren().add(wrapped(said(warning), "notice")));
+        .forEach(warning -> getChildren().add(new WrappedLabel(said(warning), "notice")));
   }
 
   /** The proposal that Plus takes, and the first warning without one. */
@@ -80,12 +80,5 @@ public final class Notices extends VBox {
     }
     all.getChildren().add(KeyHints.hint("- -", words.get("key.stop")));
     return all;
-  }
-
-  private static Label wrapped(String text, String style) {
-    Label label = KeyHints.label(text, style);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    return label;
   }
 }

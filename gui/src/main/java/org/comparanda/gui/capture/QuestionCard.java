@@ -7,10 +7,10 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.comparanda.capture.NamedKey;
 import org.comparanda.gui.caliper.Listening;
+import org.comparanda.gui.control.WrappedLabel;
 import org.comparanda.gui.text.Words;
 
 /** A question over the bench: what is asked, the numbered answers, the digits typed so far. */
@@ -34,7 +34,7 @@ public final class QuestionCard extends VBox implements Listening.Ear {
     typed.setOnAction(event -> readings.pressed(NamedKey.ENTER));
     typed.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     new Listening(typed, nanos, this);
-    Label refusal = wrapped("", "notice");
+    Label refusal = new WrappedLabel("", "notice");
     refusal.setId("question-refusal");
     refusal.textProperty().bind(asked.refusalProperty());
     refusal.visibleProperty().bind(refusal.textProperty().isNotEmpty());
@@ -48,7 +48,9 @@ public final class QuestionCard extends VBox implements Listening.Ear {
     HBox answer = new HBox(typed);
     answer.getStyleClass().add("stop-buttons");
     getChildren()
-        .addAll(wrapped(question.title(), "answer"), wrapped(question.explained(), "small"));
+        .addAll(
+            new WrappedLabel(question.title(), "answer"),
+            new WrappedLabel(question.explained(), "small"));
     if (!question.choices().isEmpty()) {
       getChildren().add(choices(question));
     }
@@ -106,13 +108,5 @@ public final class QuestionCard extends VBox implements Listening.Ear {
       event.consume();
       readings.pressed(NamedKey.BACKSPACE);
     }
-  }
-
-  private static Label wrapped(String text, String style) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    label.getStyleClass().add(style);
-    return label;
   }
 }

@@ -19,27 +19,20 @@ public final class HazardsCard extends VBox {
   public HazardsCard(String title, String hazards, String then, String answer, Runnable onRead) {
     setId("hazards");
     getStyleClass().addAll("card", "hazards-card");
-    Label head = wrapped(title);
+    Label head = new WrappedLabel(title);
     head.getStyleClass().add("title");
-    Label says = wrapped(hazards);
+    Label says = new WrappedLabel(hazards);
     says.getStyleClass().addAll("reading", "warning");
     read.setText(answer);
     read.setId("hazards-read");
     read.getStyleClass().setAll("button", "record");
     read.setDefaultButton(true);
     read.setOnAction(event -> onRead.run());
-    getChildren().addAll(head, says, wrapped(then), read);
+    getChildren().addAll(head, says, new WrappedLabel(then), read);
   }
 
   /** The button, to be focused where the card comes up by itself. */
   public Button button() {
     return read;
-  }
-
-  private static Label wrapped(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    return label;
   }
 }

@@ -3,12 +3,14 @@ package org.comparanda.gui.control;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.collections.ObservableList;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** A small labelled choice. */
 public final class Pick<T> extends VBox {
@@ -23,18 +25,7 @@ public final class Pick<T> extends VBox {
     box.setAccessibleText(label);
     box.setMaxWidth(Double.MAX_VALUE);
     box.getItems().setAll(values);
-    box.setConverter(
-        new StringConverter<>() {
-          @Override
-          public String toString(T value) {
-            return value == null ? "" : text.apply(value);
-          }
-
-          @Override
-          public T fromString(String typed) {
-            throw new UnsupportedOperationException("This list is chosen from, not typed into.");
-          }
-        });
+    box.setConverter(Choice.converter(text));
     box.addEventHandler(KeyEvent.KEY_TYPED, this::jump);
     getChildren().addAll(over, box);
   }
@@ -53,6 +44,17 @@ public final class Pick<T> extends VBox {
         return;
       }
     }
+  }
+
+  /** Offers what a screen's model offers, shows what it holds, and tells it what is chosen. */
+  public Pick<T> follow(
+      ObservableList<T> offered,
+      ReadOnlyObjectProperty<Optional<T>> held,
+      Consumer<? super T> chosen) {
+    box.setItems(offered);
+    held.addListener((o, was, is) -> box.setValue(is.orElse(null)));
+    box.valueProperty().addListener((o, was, is) -> Optional.ofNullable(is).ifPresent(chosen));
+    return this;
   }
 
   /** The box itself. */

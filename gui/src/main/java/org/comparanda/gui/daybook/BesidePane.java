@@ -17,6 +17,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.control.Field;
 import org.comparanda.gui.control.PlainScroll;
+import org.comparanda.gui.control.WrappedLabel;
 
 /** The head hash, the proof, and the open entry. */
 final class BesidePane extends VBox {
@@ -58,7 +59,7 @@ final class BesidePane extends VBox {
         });
     HBox line = new HBox(head, copy);
     line.getStyleClass().add("line");
-    VBox card = new VBox(strong("head"), note("head.note"), line);
+    VBox card = new VBox(strong("head"), new WrappedLabel(words.get("head.note"), "note"), line);
     card.getStyleClass().addAll("card", "side-card");
     return card;
   }
@@ -87,7 +88,14 @@ final class BesidePane extends VBox {
     verdict.textProperty().bind(proof.verdictProperty());
     verdict.managedProperty().bind(proof.verdictProperty().isNotEmpty());
     proof.stateProperty().addListener((o, was, is) -> dress(verdict, is));
-    VBox card = new VBox(strong("proof"), note("proof.note"), typed, prove, bar, verdict);
+    VBox card =
+        new VBox(
+            strong("proof"),
+            new WrappedLabel(words.get("proof.note"), "note"),
+            typed,
+            prove,
+            bar,
+            verdict);
     card.getStyleClass().addAll("card", "side-card");
     return card;
   }
@@ -101,7 +109,9 @@ final class BesidePane extends VBox {
 
   private void show(Optional<EntryOpen> open) {
     if (open.isEmpty()) {
-      entry.getChildren().setAll(strong("entry"), note("entry.none"));
+      entry
+          .getChildren()
+          .setAll(strong("entry"), new WrappedLabel(words.get("entry.none"), "note"));
       return;
     }
     EntryLine line = open.get().line();
@@ -124,7 +134,11 @@ final class BesidePane extends VBox {
     what.setWrapText(true);
     entry
         .getChildren()
-        .setAll(what, facts, strong("row"), open.get().row().isEmpty() ? note("row.gone") : row);
+        .setAll(
+            what,
+            facts,
+            strong("row"),
+            open.get().row().isEmpty() ? new WrappedLabel(words.get("row.gone"), "note") : row);
   }
 
   private static GridPane grid() {
@@ -150,14 +164,6 @@ final class BesidePane extends VBox {
   private Label strong(String key) {
     Label label = new Label(words.get(key));
     label.getStyleClass().add("strong");
-    return label;
-  }
-
-  private Label note(String key) {
-    Label label = new Label(words.get(key));
-    label.getStyleClass().add("note");
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
     return label;
   }
 }

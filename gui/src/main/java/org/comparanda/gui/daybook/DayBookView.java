@@ -24,7 +24,7 @@ import org.comparanda.measurement.Person;
 public final class DayBookView extends BorderPane {
   private final DayBookViewModel model;
   private final BookWords words;
-  private final Label place = new Label(); // its font says how large the text is
+  private final Label place = new Label();
 
   /**
    * Builds the view; it looks at the collection each time it comes into the window.

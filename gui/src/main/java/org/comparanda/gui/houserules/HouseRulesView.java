@@ -22,7 +22,7 @@ import org.comparanda.measurement.Person;
 public final class HouseRulesView extends BorderPane {
   private final HouseRulesViewModel model;
   private final RuleWords words;
-  private final Label rights = new Label(); // its font says how large the text is
+  private final Label rights = new Label();
 
   /**
    * Builds the view; it looks at the collection each time it comes into the window.
@@ -62,13 +62,8 @@ public final class HouseRulesView extends BorderPane {
     Region spring = new Region();
     HBox.setHgrow(spring, Priority.ALWAYS);
     Pick<Person> person = new Pick<>("me", words.get("me"), List.of(), p -> words.who(p.id()));
-    person.box().setItems(model.people());
     person.box().setPromptText(words.get("me.prompt"));
-    model.personProperty().addListener((o, was, is) -> person.box().setValue(is.orElse(null)));
-    person
-        .box()
-        .valueProperty()
-        .addListener((o, was, is) -> Optional.ofNullable(is).ifPresent(model::sit));
+    person.follow(model.people(), model.personProperty(), model::sit);
     HBox header = new HBox(title, says, spring, person);
     header.getStyleClass().add("header");
     return header;

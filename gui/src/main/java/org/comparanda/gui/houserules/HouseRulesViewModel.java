@@ -122,7 +122,7 @@ public final class HouseRulesViewModel {
     HouseRule rule =
         new HouseRule(
             line.get().rule(),
-            said.typed(value.get()),
+            said.typed(line.get().rule(), value.get()),
             by.get().id(),
             room.clock().instant(),
             why.get().strip());

@@ -8,6 +8,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.control.Field;
 import org.comparanda.gui.control.PlainScroll;
+import org.comparanda.gui.control.WrappedLabel;
 import org.comparanda.house.RuleName;
 
 /** The open rule: what it does, what it says, setting it, every setting so far. */
@@ -38,7 +39,7 @@ final class RulePane extends VBox {
 
   private void show(Optional<RuleLine> open) {
     if (open.isEmpty()) {
-      content.getChildren().setAll(wrapped(words.get("open.none"), "answer"));
+      content.getChildren().setAll(new WrappedLabel(words.get("open.none"), "answer"));
       return;
     }
     RuleLine rule = open.get();
@@ -60,26 +61,18 @@ final class RulePane extends VBox {
     content
         .getChildren()
         .setAll(
-            wrapped(rule.name(), "answer"),
-            wrapped(rule.does(), "plain"),
-            wrapped(words.get("now", rule.value()), "strong"),
-            wrapped(words.allowed(rule.rule()), "note"),
+            new WrappedLabel(rule.name(), "answer"),
+            new WrappedLabel(rule.does(), "plain"),
+            new WrappedLabel(words.get("now", rule.value()), "strong"),
+            new WrappedLabel(words.allowed(rule.rule()), "note"),
             value,
             why,
             actions,
             message,
-            wrapped(words.get("history"), "strong"));
+            new WrappedLabel(words.get("history"), "strong"));
     if (rule.history().isEmpty()) {
-      content.getChildren().add(wrapped(words.get("history.none"), "note"));
+      content.getChildren().add(new WrappedLabel(words.get("history.none"), "note"));
     }
-    rule.history().forEach(past -> content.getChildren().add(wrapped(past, "plain")));
-  }
-
-  private static Label wrapped(String text, String style) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    label.getStyleClass().add(style);
-    return label;
+    rule.history().forEach(past -> content.getChildren().add(new WrappedLabel(past, "plain")));
   }
 }

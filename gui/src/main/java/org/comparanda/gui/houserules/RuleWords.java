@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.house.HouseRule;
@@ -17,10 +16,6 @@ import org.comparanda.measurement.PersonId;
 /** Rules in words. */
 final class RuleWords {
   private static final String NUMBER = "[0-9]*\\.?[0-9]+";
-
-  /** Contents that are words, as the house keeps them; {@code content.WORD} says each. */
-  private static final List<String> SETTINGS =
-      List.of("on", "off", "refused", "allowed", "equal", "shelf", "none");
 
   private final RulesRoom room;
   private final Words words;
@@ -50,11 +45,7 @@ final class RuleWords {
 
   /** What a rule may be set to. */
   String allowed(RuleName rule) {
-    String said =
-        Pattern.compile("\\b(" + String.join("|", SETTINGS) + ")\\b")
-            .matcher(rule.allowed(room.locale()))
-            .replaceAll(setting -> words.get("content." + setting.group()));
-    return words.get("allowed", said);
+    return words.get("allowed", rule.allowed(room.locale()));
   }
 
   RuleLine line(RuleName rule, String value, List<HouseRule> all) {
@@ -75,32 +66,26 @@ final class RuleWords {
   }
 
   private String past(HouseRule rule) {
-    String said = words.get("past", times.format(rule.at()), who(rule.by()), shown(rule.content()));
+    String said =
+        words.get(
+            "past", times.format(rule.at()), who(rule.by()), shown(rule.name(), rule.content()));
     return rule.why().isBlank() ? said : words.get("past.why", said, rule.why());
   }
 
   private String shown(RuleName rule, String content) {
     return rule == RuleName.CONTACT_CARD && content.equals(rule.untilSet())
         ? words.get("contact.none")
-        : shown(content);
+        : numbered(rule.said(content, room.locale()));
   }
 
-  /** Numbers and settings in the person's notation, all else as it is. */
-  private String shown(String content) {
-    if (SETTINGS.contains(content)) {
-      return words.get("content." + content);
-    }
+  /** Numbers in the person's notation, all else as it is. */
+  private String numbered(String content) {
     return content.matches(NUMBER) ? new Numbers(room.locale()).written(content) : content;
   }
 
-  /** A number or setting typed in the person's notation, as the house keeps it; else as it is. */
-  String typed(String text) {
-    String plain = text.strip();
-    Optional<String> setting =
-        SETTINGS.stream().filter(s -> words.get("content." + s).equals(plain)).findFirst();
-    if (setting.isPresent()) {
-      return setting.orElseThrow();
-    }
+  /** What was typed in the person's notation and words, as the house keeps it. */
+  String typed(RuleName rule, String text) {
+    String plain = rule.kept(text.strip(), room.locale());
     String point = plain.replace(',', '.');
     return point.matches(NUMBER) ? point : plain;
   }

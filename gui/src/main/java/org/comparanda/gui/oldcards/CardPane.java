@@ -17,6 +17,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
+import org.comparanda.gui.control.WrappedLabel;
 import org.comparanda.gui.text.Words;
 import org.comparanda.oldcards.Part;
 import org.comparanda.oldcards.Proposal;
@@ -132,8 +133,11 @@ final class CardPane extends VBox {
     shown
         .said()
         .doubts()
-        .forEach(d -> remarks.getChildren().add(wrapped(words.said(d), "warning")));
-    shown.said().taken().forEach(t -> remarks.getChildren().add(wrapped(words.said(t), "note")));
+        .forEach(d -> remarks.getChildren().add(new WrappedLabel(words.said(d), "warning")));
+    shown
+        .said()
+        .taken()
+        .forEach(t -> remarks.getChildren().add(new WrappedLabel(words.said(t), "note")));
     shown
         .card()
         .latest()
@@ -142,7 +146,7 @@ final class CardPane extends VBox {
                 remarks
                     .getChildren()
                     .add(
-                        wrapped(
+                        new WrappedLabel(
                             words.get(
                                 "decided." + d.kind().name().toLowerCase(Locale.ROOT),
                                 d.person().value(),
@@ -215,13 +219,6 @@ final class CardPane extends VBox {
 
   private static String plain(Enum<?> value) {
     return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-  }
-
-  private static Label wrapped(String text, String style) {
-    Label label = styled(text, style);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    return label;
   }
 
   private static Label styled(String text, String style) {

@@ -18,13 +18,12 @@ import org.comparanda.gui.secondlook.AgreementShown.WhyLine;
 /** How far people agree: from the every-nth draw alone; targeted looks in tables of their own. */
 final class AgreementPane extends VBox {
   private final LookWords words;
-  private final Label size = new Label(); // its font says how large the text is
 
   AgreementPane(SecondLookViewModel model) {
     words = model.said();
     AgreementViewModel agreement = model.agreement();
     getStyleClass().add("agreement");
-    Label sentence = size;
+    Label sentence = new Label();
     sentence.setId("agreement-sentence");
     sentence.getStyleClass().add("strong");
     sentence.setWrapText(true);

@@ -7,6 +7,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.calling.CallFields;
 import org.comparanda.gui.calling.ElementFields;
+import org.comparanda.gui.control.WrappedLabel;
 
 /** A look to be taken: the bone's number and where it lies, and what the person says it is. */
 final class BlindPane extends VBox {
@@ -18,8 +19,8 @@ final class BlindPane extends VBox {
     Label number = new Label(blind.bone().value());
     number.setId("blind-bone");
     number.getStyleClass().add("answer");
-    Label where = wrapped(words.get("blind.where", ((Opened.Blind) blind).tray()));
-    Label rule = wrapped(words.get("blind.rule"));
+    Label where = new WrappedLabel(words.get("blind.where", ((Opened.Blind) blind).tray()));
+    Label rule = new WrappedLabel(words.get("blind.rule"));
     rule.getStyleClass().add("note");
     ElementFields element = new ElementFields(model.elements(), words.bones());
     element.setOnElement(taking::offer);
@@ -40,12 +41,5 @@ final class BlindPane extends VBox {
     HBox actions = new HBox(button, back);
     actions.getStyleClass().add("actions");
     getChildren().addAll(number, where, rule, element, call, saw, actions);
-  }
-
-  private static Label wrapped(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    return label;
   }
 }

@@ -11,6 +11,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.calling.CallFields;
 import org.comparanda.gui.calling.ElementFields;
+import org.comparanda.gui.control.WrappedLabel;
 import org.comparanda.gui.secondlook.Opened.Said;
 import org.comparanda.secondlook.Likeness;
 
@@ -27,20 +28,20 @@ final class BothPane extends VBox {
     Label number =
         new Label(both.bone().value() + (both.tray().isEmpty() ? "" : ", " + both.tray()));
     number.getStyleClass().add("reading");
-    Label sentence = wrapped(both.sentence());
+    Label sentence = new WrappedLabel(both.sentence());
     sentence.setId("likeness");
     sentence.getStyleClass().add("answer");
-    Label why = wrapped(words.get("both.why", both.why()));
+    Label why = new WrappedLabel(words.get("both.why", both.why()));
     why.getStyleClass().add("note");
     List<Said> columns = new ArrayList<>(both.columns());
     both.settled().ifPresent(columns::add);
     getChildren().addAll(number, sentence, why, table(columns));
     if (both.settled().isEmpty() && both.likeness() == Likeness.Kind.AGREE) {
-      getChildren().add(wrapped(words.get("both.agree")));
+      getChildren().add(new WrappedLabel(words.get("both.agree")));
     } else if (both.settled().isEmpty()) {
       getChildren().add(settling(both));
     } else {
-      getChildren().add(wrapped(words.get("both.settled")));
+      getChildren().add(new WrappedLabel(words.get("both.settled")));
     }
     Button close = new Button(words.get("both.close"));
     close.setId("put-back");
@@ -82,7 +83,7 @@ final class BothPane extends VBox {
     head.getStyleClass().add("note");
     table.add(head, 0, at);
     for (int i = 0; i < columns.size(); i++) {
-      Label cell = wrapped(text.apply(columns.get(i)));
+      Label cell = new WrappedLabel(text.apply(columns.get(i)));
       cell.getStyleClass().add(style);
       table.add(cell, i + 1, at);
     }
@@ -93,7 +94,7 @@ final class BothPane extends VBox {
     Label title = new Label(words.get("settle"));
     title.getStyleClass().add("strong");
     String kind = "settle." + both.settlesAs().name().toLowerCase(Locale.ROOT);
-    Label as = wrapped(words.get(kind, words.who(model.me())));
+    Label as = new WrappedLabel(words.get(kind, words.who(model.me())));
     as.getStyleClass().add("note");
     ElementFields element = new ElementFields(model.elements(), words.bones());
     element.show(both.element(), both.side(), both.portion());
@@ -106,12 +107,5 @@ final class BothPane extends VBox {
     VBox form = new VBox(title, as, element, call, button);
     form.getStyleClass().addAll("settling", both.likeness().name().toLowerCase(Locale.ROOT));
     return form;
-  }
-
-  private static Label wrapped(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    return label;
   }
 }

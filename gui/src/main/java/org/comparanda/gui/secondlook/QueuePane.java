@@ -18,13 +18,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.control.ReadableColumns;
+import org.comparanda.gui.control.WrappedLabel;
 
 /** What waits: the every-nth draw, apart from it the bones picked for a reason; what was done. */
 final class QueuePane extends VBox {
   private final SecondLookViewModel model;
   private final LookWords words;
   private final Runnable goOn;
-  private final Label rule = new Label(); // its font says how large the text is
+  private final Label rule = new Label();
   private final List<TableView<QueueLine>> tables = new ArrayList<>();
 
   /**
@@ -44,7 +45,7 @@ final class QueuePane extends VBox {
     why.getStyleClass().add("flag");
     TableView<QueueLine> picked = table("picked", model.picked(), "queue.why");
     picked.getColumns().get(2).visibleProperty().bind(why.selectedProperty());
-    Label colours = note("why.colours");
+    Label colours = new WrappedLabel(words.get("why.colours"), "note");
     colours.visibleProperty().bind(why.selectedProperty().not());
     colours.managedProperty().bind(colours.visibleProperty());
     getChildren()
@@ -83,19 +84,11 @@ final class QueuePane extends VBox {
     return head;
   }
 
-  private Label note(String key) {
-    Label note = new Label(words.get(key));
-    note.getStyleClass().add("note");
-    note.setWrapText(true);
-    note.setMinHeight(USE_PREF_SIZE);
-    return note;
-  }
-
   private TableView<QueueLine> table(String key, ObservableList<QueueLine> lines, String third) {
     TableView<QueueLine> table = new TableView<>(lines);
     table.setId(key);
     table.setAccessibleText(words.get("queue." + key));
-    Label none = note("queue." + key + ".none");
+    Label none = new WrappedLabel(words.get("queue." + key + ".none"), "note");
     none.setMinHeight(0);
     table.setPlaceholder(none);
     column(table, "queue.bone", 70, line -> line.bone().value());

@@ -2,7 +2,6 @@ package org.comparanda.gui.secondlook;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -95,13 +94,8 @@ public final class SecondLookView extends BorderPane {
     Pick<Person> pick =
         new Pick<>(
             "me", words.get("me"), List.of(), p -> p.name().isBlank() ? p.id().value() : p.name());
-    pick.box().setItems(model.people());
     pick.box().setPromptText(words.get("me.prompt"));
-    model.personProperty().addListener((o, was, is) -> pick.box().setValue(is.orElse(null)));
-    pick.box()
-        .valueProperty()
-        .addListener((o, was, is) -> Optional.ofNullable(is).ifPresent(model::sit));
-    return pick;
+    return pick.follow(model.people(), model.personProperty(), model::sit);
   }
 
   private Label message() {

@@ -14,10 +14,10 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.caliper.LessonCard;
+import org.comparanda.gui.control.WrappedLabel;
 import org.comparanda.gui.text.Words;
 
 /** One card with one question at a time. */
@@ -58,13 +58,13 @@ public final class WelcomeView extends StackPane {
         new Label(
             words.get("welcome.step", List.of(WelcomeViewModel.Step.values()).indexOf(step) + 1));
     count.getStyleClass().add("note");
-    Label message = wrapped("", "notice");
+    Label message = new WrappedLabel("", "notice");
     message.setId("welcome-message");
     message.textProperty().bind(welcome.messageProperty());
     message.visibleProperty().bind(message.textProperty().isNotEmpty());
     message.managedProperty().bind(message.visibleProperty());
-    VBox card = new VBox(count, wrapped(words.get("welcome." + step), "answer"));
-    card.getChildren().add(wrapped(words.get("welcome." + step + ".what"), "small"));
+    VBox card = new VBox(count, new WrappedLabel(words.get("welcome." + step), "answer"));
+    card.getChildren().add(new WrappedLabel(words.get("welcome." + step + ".what"), "small"));
     Node first =
         switch (step) {
           case WHO -> who(card);
@@ -152,13 +152,5 @@ public final class WelcomeView extends StackPane {
     button.setId(id);
     button.getStyleClass().setAll(style);
     return button;
-  }
-
-  private static Label wrapped(String text, String style) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    label.getStyleClass().add(style);
-    return label;
   }
 }

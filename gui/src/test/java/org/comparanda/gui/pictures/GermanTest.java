@@ -49,6 +49,8 @@ class GermanTest {
           "bench",
           "caliper",
           "calling",
+          "daybook",
+          "houserules",
           "keeper",
           "oldcards",
           "photos",

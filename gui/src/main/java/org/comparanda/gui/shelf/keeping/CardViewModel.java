@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -18,9 +17,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.collections.ObservableMap;
 import org.comparanda.daybook.DayBookEntry;
-import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
-import org.comparanda.reference.Source;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.BoneEdit;
 import org.comparanda.register.CardEdit;
@@ -151,7 +148,7 @@ public final class CardViewModel {
     merge.set(Optional.empty());
     other.set("");
     card.set(found);
-    AnimalCard shown = found.orElseGet(() -> blank("?"));
+    AnimalCard shown = found.orElseGet(() -> AnimalCard.blank(new AnimalId("?")));
     texts.forEach((field, text) -> text.set(field.text(shown)));
     history.setAll(book);
   }
@@ -169,7 +166,8 @@ public final class CardViewModel {
       sentence.set(room.words().get("card.number.missing"));
       return;
     }
-    AnimalCard before = card.get().orElseGet(() -> blank(number.get().strip()));
+    AnimalCard before =
+        card.get().orElseGet(() -> AnimalCard.blank(new AnimalId(number.get().strip())));
     Map<CardField, String> typed = new EnumMap<>(CardField.class);
     texts.forEach(
         (field, text) -> {
@@ -318,22 +316,5 @@ public final class CardViewModel {
             afterwards.run();
           }
         });
-  }
-
-  private static AnimalCard blank(String number) {
-    return AnimalCard.of(
-        new Animal(
-            new AnimalId(number),
-            Optional.empty(),
-            Source.OWN_DRAWER,
-            Optional.empty(),
-            "",
-            "",
-            "",
-            Optional.empty(),
-            Optional.empty(),
-            Set.of(),
-            "",
-            List.of()));
   }
 }

@@ -5,6 +5,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.Region;
+import org.comparanda.gui.control.WrappedLabel;
 
 /** Labels, buttons and fields as these pages have them. */
 public final class Written {
@@ -19,11 +20,7 @@ public final class Written {
 
   /** A text that may run over several lines. */
   public static Label wrapped(String text, String... styles) {
-    Label label = new Label(text);
-    label.getStyleClass().addAll(styles);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    return label;
+    return new WrappedLabel(text, styles);
   }
 
   public static Label told(StringProperty text, String id, String... styles) {
