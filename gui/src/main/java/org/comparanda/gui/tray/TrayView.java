@@ -15,6 +15,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
 import org.comparanda.gui.control.Pick;
 import org.comparanda.gui.control.PlainScroll;
 import org.comparanda.measurement.Person;
@@ -96,13 +97,9 @@ public final class TrayView extends BorderPane {
     lots.setId("lots");
     lots.setCellFactory(list -> new LotCell());
     lots.setFocusTraversable(false);
-    Label lotsTitle = new Label(words.get("lots"));
-    lotsTitle.getStyleClass().add("strong");
     TrayTable table = new TrayTable(model);
     VBox.setVgrow(table, Priority.ALWAYS);
-    Label traysTitle = new Label(words.get("trays"));
-    traysTitle.getStyleClass().add("strong");
-    VBox lists = new VBox(lotsTitle, lots, traysTitle, table);
+    VBox lists = new VBox(title("lots"), lots, title("trays"), table);
     lists.getStyleClass().addAll("card", "lists");
     hits.setItems(model.hits());
     hits.setId("hits");
@@ -182,6 +179,8 @@ public final class TrayView extends BorderPane {
 
   /** Something that was found. */
   private static final class HitCell extends ListCell<Search.Hit> {
+    private static final int AROUND = 40; // padding of the cell and the gap behind the kind
+
     private final TrayWords words;
 
     HitCell(TrayWords words) {
@@ -199,8 +198,10 @@ public final class TrayView extends BorderPane {
       }
       Label kind = new Label(words.word("hit", hit.kind()));
       kind.getStyleClass().addAll("note", "hit-kind");
-      Label text = new Label(hit.text());
-      text.setWrapText(true);
+      Text text = new Text(hit.text());
+      text.getStyleClass().add("cell-text");
+      text.wrappingWidthProperty()
+          .bind(widthProperty().subtract(kind.widthProperty()).subtract(AROUND));
       HBox row = new HBox(kind, text);
       row.getStyleClass().add("lot-row");
       setGraphic(row);
