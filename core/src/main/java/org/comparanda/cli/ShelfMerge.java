@@ -38,14 +38,13 @@ final class ShelfMerge implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Collection opened = change.open(terminal)) {
+      AnimalId stays = ShelfShow.find(opened, kept).id();
+      AnimalId second = ShelfShow.find(opened, other).id();
       Merge merge =
           ChangeArguments.done(
               dryRun
-                  ? Merge.of(ShelfShow.find(opened, kept), ShelfShow.find(opened, other))
-                  : opened
-                      .register()
-                      .merge(
-                          ShelfShow.find(opened, kept).id(), new AnimalId(other), change.note()));
+                  ? opened.register().wouldMerge(stays, second)
+                  : opened.register().merge(stays, second, change.note()));
       merge
           .differing()
           .forEach(
@@ -60,6 +59,13 @@ final class ShelfMerge implements Callable<Integer> {
                   other,
                   kept,
                   Count.of(merge.result().animal().bones().size(), "bone")));
+      if (!merge.measured().isEmpty()) {
+        terminal.say(
+            Count.of(merge.measured().size(), "bone")
+                + " measured on the Shelf "
+                + (dryRun ? "would go" : "went")
+                + " along with the readings.");
+      }
       return merge.differing().isEmpty() ? Terminal.FINE : Terminal.PROBLEMS_FOUND;
     }
   }

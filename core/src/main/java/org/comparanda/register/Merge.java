@@ -15,12 +15,14 @@ import org.comparanda.statistics.Outcome;
 
 /**
  * Two catalogue numbers that are one animal. The kept one gets what it lacks from the other: bones,
- * values of bones that both have, and empty fields. Where both say something, the kept one stays.
+ * values of bones that both have, empty fields, and the bones that were measured on the Shelf with
+ * their readings. Where both say something, the kept one stays.
  *
  * @param result the kept card as it becomes
+ * @param measured bones of the other that were measured, as bones of the kept one
  * @param differing what the two say differently; the other's stays in its own record
  */
-public record Merge(AnimalCard result, List<Change> differing) {
+public record Merge(AnimalCard result, List<SkeletonBone> measured, List<Change> differing) {
   private static final List<CardField> STRICTEST = List.of(CardField.FLAGS, CardField.EXPORT);
 
   /** Fields that mean something only together with the value of another one. */
@@ -35,12 +37,26 @@ public record Merge(AnimalCard result, List<Change> differing) {
           CardField.MASS_HOW, CardField.BODY_MASS,
           CardField.MASS_KIND, CardField.BODY_MASS);
 
+  /**
+   * One of the two.
+   *
+   * @param measured its bones that were measured on the Shelf
+   */
+  public record Skeleton(AnimalCard card, List<SkeletonBone> measured) {
+    public Skeleton {
+      measured = List.copyOf(measured);
+    }
+  }
+
   public Merge {
+    measured = List.copyOf(measured);
     differing = List.copyOf(differing);
   }
 
   /** None when they are of two taxa, the same one, or not both on the shelf. */
-  public static Outcome<Merge> of(AnimalCard kept, AnimalCard other) {
+  public static Outcome<Merge> of(Skeleton first, Skeleton second) {
+    AnimalCard kept = first.card();
+    AnimalCard other = second.card();
     if (kept.id().equals(other.id())) {
       return refused("Both numbers are " + kept.id() + ".", "Give the second number.");
     }
@@ -63,11 +79,48 @@ public record Merge(AnimalCard result, List<Change> differing) {
     List<Change> differing = new ArrayList<>();
     AnimalCard card = fields(kept, other, differing);
     card = strictest(card, other);
-    return Outcome.of(
-        new Merge(
-            card.withAnimal(
-                card.animal().withBones(bones(kept.animal(), other.animal(), differing))),
-            differing));
+    card =
+        card.withAnimal(card.animal().withBones(bones(kept.animal(), other.animal(), differing)));
+    return Outcome.of(new Merge(card, measured(first, second, differing), differing));
+  }
+
+  /**
+   * A measured bone goes along where the kept one has no measured bone and says nothing else of its
+   * values; else its readings would speak against the values that stay.
+   */
+  private static List<SkeletonBone> measured(
+      Skeleton kept, Skeleton other, List<Change> differing) {
+    List<SkeletonBone> along = new ArrayList<>();
+    for (SkeletonBone theirs : other.measured()) {
+      BonePlace place = theirs.place();
+      Optional<String> stays =
+          kept.measured().stream()
+              .filter(mine -> mine.place().equals(place))
+              .map(mine -> mine.id().value())
+              .findFirst()
+              .or(
+                  () ->
+                      differ(kept, other, place) ? Optional.of("other values") : Optional.empty());
+      stays.ifPresentOrElse(
+          mine ->
+              differing.add(new Change(place.words() + " measured as", theirs.id().value(), mine)),
+          () -> along.add(theirs.of(kept.card().id())));
+    }
+    return along;
+  }
+
+  private static boolean differ(Skeleton kept, Skeleton other, BonePlace place) {
+    Map<MeasurementCode, Double> mine = values(kept, place);
+    return values(other, place).entrySet().stream()
+        .anyMatch(v -> !mine.getOrDefault(v.getKey(), v.getValue()).equals(v.getValue()));
+  }
+
+  private static Map<MeasurementCode, Double> values(Skeleton of, BonePlace place) {
+    return of.card().animal().bones().stream()
+        .filter(bone -> BonePlace.of(bone).equals(place))
+        .findFirst()
+        .map(ShelfBone::values)
+        .orElse(Map.of());
   }
 
   private static Outcome<Merge> refused(String reason, String remedy) {

@@ -36,6 +36,9 @@ public interface Register {
    */
   Outcome<List<Change>> move(AnimalCard seen, BoneMove move, ChangeNote note);
 
+  /** What {@link #merge} would come to. Changes nothing. */
+  Outcome<Merge> wouldMerge(AnimalId kept, AnimalId other);
+
   /**
    * Makes a second number of an animal stand for the first: see {@link Merge}. Bones on trays that
    * belong to the second belong to the first from now on.

@@ -21,6 +21,11 @@ public record SkeletonBone(BoneId id, AnimalId animal, HeldBone held) {
     return new SkeletonBone(id, animal, other);
   }
 
+  /** The same bone as one of another number of its animal. */
+  SkeletonBone of(AnimalId other) {
+    return new SkeletonBone(id, other, held);
+  }
+
   /** Where it stands in its skeleton. */
   public BonePlace place() {
     return new BonePlace(held.element(), held.side(), held.portion());

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.BoneInHand;
 import org.comparanda.statistics.Outcome;
@@ -24,7 +23,7 @@ public final class FittedLine {
   private final LineRows rows;
   private final LineModel model;
   private final Correction correction;
-  private final Function<AnimalId, Outcome<FittedLine>> without;
+  private final WithoutOne without;
 
   FittedLine(
       SizeQuestion question,
@@ -33,7 +32,7 @@ public final class FittedLine {
       LineRows rows,
       LineModel model,
       Correction correction,
-      Function<AnimalId, Outcome<FittedLine>> without) {
+      WithoutOne without) {
     this.question = question;
     this.predict = predict;
     this.from = List.copyOf(from);
@@ -57,7 +56,7 @@ public final class FittedLine {
         rows,
         model,
         other,
-        id -> without.apply(id).then(line -> Outcome.of(line.withCorrection(other))));
+        without.changed(line -> line.withCorrection(other)));
   }
 
   /** The correction that moves estimates. */
@@ -251,11 +250,12 @@ public final class FittedLine {
       from.forEach(q -> q.of(bone).ifPresent(v -> values.put(q.name(), v)));
     }
     Optional<AnimalId> out =
-        own.filter(id -> points().stream().anyMatch(p -> p.animals().contains(id)));
+        own.map(without.number())
+            .filter(id -> points().stream().anyMatch(p -> p.animals().contains(id)));
     Optional<TaxonName> of = taxon;
     return out.isEmpty()
         ? estimate(values, of)
-        : without.apply(out.get()).then(line -> line.estimate(values, of));
+        : without.fit().apply(out.get()).then(line -> line.estimate(values, of));
   }
 
   /** Whether the line keeps its promises; only for an ordinary line. Takes about a second. */

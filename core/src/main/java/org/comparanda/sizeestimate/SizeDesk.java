@@ -54,10 +54,7 @@ public final class SizeDesk {
 
   /** The same desk with only these animals. */
   SizeDesk only(Set<AnimalId> animals) {
-    return new SizeDesk(
-        new Shelf(shelf.animals().stream().filter(a -> animals.contains(a.id())).toList()),
-        protocol,
-        captiveMass);
+    return new SizeDesk(shelf.only(animal -> animals.contains(animal.id())), protocol, captiveMass);
   }
 
   /**
@@ -126,7 +123,8 @@ public final class SizeDesk {
                                     fitted.rows(),
                                     fitted.model(),
                                     Correction.NAIVE,
-                                    id -> without(id).fit(question, tree)))));
+                                    new WithoutOne(
+                                        shelf::number, id -> without(id).fit(question, tree))))));
   }
 
   private Outcome<List<Quantity>> predictors(SizeQuestion question) {

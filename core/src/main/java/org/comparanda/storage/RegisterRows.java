@@ -40,6 +40,20 @@ final class RegisterRows {
     return rows;
   }
 
+  /** Numbers that were merged into another, each with that one. */
+  static Map<AnimalId, AnimalId> secondNumbers(Handle h) {
+    Map<AnimalId, AnimalId> numbers = new HashMap<>();
+    h.createQuery(
+            "select animal_id, merged_into from animal_register where merged_into is not null")
+        .map(
+            (row, context) ->
+                Map.entry(
+                    new AnimalId(row.getString("animal_id")),
+                    new AnimalId(row.getString("merged_into"))))
+        .forEach(pair -> numbers.put(pair.getKey(), pair.getValue()));
+    return numbers;
+  }
+
   static Optional<Row> one(Handle h, AnimalId id) {
     return h.createQuery("select * from animal_register where animal_id = :id")
         .bind("id", id.value())

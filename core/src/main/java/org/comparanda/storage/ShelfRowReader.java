@@ -38,7 +38,8 @@ final class ShelfRowReader {
 
   /** Those that stand on the shelf. */
   static Shelf read(Handle h) {
-    return new Shelf(new ShelfRowReader(h, ON_THE_SHELF).animals(""));
+    return new Shelf(
+        new ShelfRowReader(h, ON_THE_SHELF).animals(""), RegisterRows.secondNumbers(h));
   }
 
   /** All, those that left the shelf included. */

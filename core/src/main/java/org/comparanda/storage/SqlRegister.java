@@ -178,22 +178,43 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
   @Override
   public Outcome<Merge> merge(AnimalId kept, AnimalId other, ChangeNote note) {
     return database.write(
-        h -> {
-          Optional<AnimalCard> first = card(h, kept);
-          Optional<AnimalCard> second = card(h, other);
-          if (first.isEmpty() || second.isEmpty()) {
-            return missing(first.isEmpty() ? kept : other);
-          }
-          Outcome<Merge> merge = Merge.of(first.get(), second.get());
-          merge.value().ifPresent(m -> merge(h, m, first.get(), second.get(), note));
-          return merge;
-        });
+        h ->
+            skeleton(h, kept)
+                .then(
+                    first ->
+                        skeleton(h, other)
+                            .then(
+                                second -> {
+                                  Outcome<Merge> merge = Merge.of(first, second);
+                                  merge
+                                      .value()
+                                      .ifPresent(
+                                          m -> merge(h, m, first.card(), second.card(), note));
+                                  return merge;
+                                })));
+  }
+
+  @Override
+  public Outcome<Merge> wouldMerge(AnimalId kept, AnimalId other) {
+    return database.read(
+        h ->
+            skeleton(h, kept)
+                .then(first -> skeleton(h, other).then(second -> Merge.of(first, second))));
+  }
+
+  private static Outcome<Merge.Skeleton> skeleton(Handle h, AnimalId id) {
+    return card(h, id)
+        .map(card -> Outcome.of(new Merge.Skeleton(card, SqlSkeletons.of(h, id))))
+        .orElseGet(() -> missing(id));
   }
 
   private void merge(Handle h, Merge merge, AnimalCard kept, AnimalCard other, ChangeNote note) {
     AnimalCard gone = other.withStanding(new Standing.MergedInto(kept.id()));
     record(h, other, gone, note, "merged");
     record(h, kept, merge.result(), note, "took in " + other.id());
+    String moved =
+        new Change("animal", other.id().value(), kept.id().value()).line() + "; " + note.why();
+    merge.measured().forEach(bone -> SqlSkeletons.save(h, dayBook.by(note.who()), bone, moved));
     List<String> bones =
         h.createQuery("select id from tray_bone where animal_id = :other order by id")
             .bind("other", other.id().value())
@@ -203,8 +224,6 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
         .bind("kept", kept.id().value())
         .bind("other", other.id().value())
         .execute();
-    String moved =
-        new Change("animal", other.id().value(), kept.id().value()).line() + "; " + note.why();
     bones.forEach(bone -> dayBook.by(note.who()).wrote(h, Kept.BONE, bone, moved));
   }
 

@@ -79,7 +79,8 @@ record SqlSkeletons(Database database, DayBookRows dayBook) implements Skeletons
     h.createUpdate(
             "insert into skeleton_bone (id, animal_id, element, side, portion, proximal, distal,"
                 + " flags) values (:id, :animal, :element, :side, :portion, :proximal, :distal,"
-                + " :flags) on conflict (id) do update set element = excluded.element,"
+                + " :flags) on conflict (id) do update set animal_id = excluded.animal_id,"
+                + " element = excluded.element,"
                 + " side = excluded.side, portion = excluded.portion,"
                 + " proximal = excluded.proximal, distal = excluded.distal,"
                 + " flags = excluded.flags")

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.comparanda.measurement.MeasurementCode;
+import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.BoneInHand;
 
 /** Answers one bone: the steps of the answer rules in their order, with everything shown beside. */
@@ -33,7 +34,7 @@ final class Bench {
       return unfitted(early.get());
     }
     Sample sample = comparison.sample(bone.element(), set);
-    int unit = sample.unit(bone.animal());
+    int unit = sample.unit(own());
     String noPriors =
         rules
             .priors()
@@ -198,16 +199,23 @@ final class Bench {
   /** What is true of this question whatever the answer. */
   private List<String> about() {
     List<String> about = new ArrayList<>();
-    bone.animal()
+    own()
         .filter(a -> comparison.shelf().animal(a).isPresent())
-        .ifPresent(
-            a ->
-                about.add(
-                    "This bone belongs to "
-                        + a
-                        + " on the shelf; that animal is left out of everything here."));
+        .ifPresent(a -> about.add(ownAnimal(bone.animal().orElse(a), a)));
     rules.setAside().forEach(s -> about.add(aside(s)));
     return about;
+  }
+
+  /** Under whichever number the animal was given. */
+  private Optional<AnimalId> own() {
+    return bone.animal().map(comparison.shelf()::number);
+  }
+
+  private static String ownAnimal(AnimalId given, AnimalId stands) {
+    return "This bone belongs to "
+        + given
+        + (given.equals(stands) ? "" : ", a second number of " + stands)
+        + " on the shelf; that animal is left out of everything here.";
   }
 
   private String aside(SetAside aside) {
@@ -251,7 +259,7 @@ final class Bench {
         rules.priors().name(),
         method,
         missing,
-        bone.animal().filter(a -> comparison.shelf().animal(a).isPresent()),
+        own().filter(a -> comparison.shelf().animal(a).isPresent()),
         rules.setAside(),
         rules.thresholds(),
         comparison.shelfVersion());

@@ -3,6 +3,7 @@ package org.comparanda.suggestion;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import org.comparanda.bone.ElementKey;
@@ -159,9 +160,10 @@ public final class Comparison {
   /** The comparative animals as dots for the picture, the bone's own animal left out. */
   public List<AnimalPoint> points(ElementKey element, BoneInHand bone) {
     List<AnimalPoint> all = points.of(element);
-    return bone.animal().isEmpty()
+    Optional<AnimalId> own = bone.animal().map(shelf::number);
+    return own.isEmpty()
         ? all
-        : all.stream().filter(p -> bone.animal().filter(p.animal()::equals).isEmpty()).toList();
+        : all.stream().filter(p -> own.filter(p.animal()::equals).isEmpty()).toList();
   }
 
   /**

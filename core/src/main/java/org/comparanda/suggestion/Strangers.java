@@ -29,11 +29,7 @@ final class Strangers {
 
   private static StrangerTrial.Stranger offer(
       Comparison whole, ElementKey element, List<MeasurementCode> set, TaxonName taxon) {
-    Shelf rest =
-        new Shelf(
-            whole.shelf().animals().stream()
-                .filter(a -> a.taxon().filter(taxon::equals).isEmpty())
-                .toList());
+    Shelf rest = whole.shelf().only(animal -> animal.taxon().filter(taxon::equals).isEmpty());
     Comparison others = Comparison.of(rest, whole.protocol(), whole.tree(), whole.rules());
     List<StrangerRow> rows = new ArrayList<>();
     for (HeldOut row : whole.run(element, set).animals()) {

@@ -8,8 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.comparanda.bone.BoneState;
+import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Flag;
+import org.comparanda.bone.HeldBone;
+import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
+import org.comparanda.measurement.BoneId;
+import org.comparanda.reference.AnimalId;
 import org.comparanda.taxon.TaxonName;
 import org.junit.jupiter.api.Test;
 
@@ -20,11 +26,66 @@ class MergeTest {
       sheep("A-2", Side.LEFT, Map.of(code("GL"), 151.0, code("SD"), 15.0));
 
   private static Merge merged(AnimalCard kept, AnimalCard other) {
-    return Merge.of(kept, other).value().orElseThrow();
+    return Merge.of(unmeasured(kept), unmeasured(other)).value().orElseThrow();
   }
 
   private static String refused(AnimalCard kept, AnimalCard other) {
-    return Merge.of(kept, other).fold(m -> "merged", none -> none.reason());
+    return Merge.of(unmeasured(kept), unmeasured(other)).fold(m -> "merged", none -> none.reason());
+  }
+
+  private static Merge.Skeleton unmeasured(AnimalCard card) {
+    return new Merge.Skeleton(card, List.of());
+  }
+
+  private static SkeletonBone measured(String animal, Side side) {
+    return new SkeletonBone(
+        new BoneId(animal + " humerus " + side),
+        new AnimalId(animal),
+        new HeldBone(new ElementKey("humerus"), side, Portion.WHOLE, BoneState.notRecorded()));
+  }
+
+  private static Merge merged(
+      AnimalCard kept, List<SkeletonBone> ofKept, AnimalCard other, List<SkeletonBone> ofOther) {
+    return Merge.of(new Merge.Skeleton(kept, ofKept), new Merge.Skeleton(other, ofOther))
+        .value()
+        .orElseThrow();
+  }
+
+  @Test
+  void aBoneThatOnlyTheOtherMeasuredGoesAlong() {
+    AnimalCard right = sheep("A-2", Side.RIGHT, Map.of(code("GL"), 151.0));
+    Merge merge = merged(KEPT, List.of(), right, List.of(measured("A-2", Side.RIGHT)));
+    assertEquals(
+        List.of(
+            new SkeletonBone(
+                new BoneId("A-2 humerus RIGHT"),
+                new AnimalId("A-1"),
+                measured("A-1", Side.RIGHT).held())),
+        merge.measured());
+    assertEquals(List.of(), merge.differing());
+  }
+
+  @Test
+  void aBoneThatBothMeasuredStaysUnderTheSecondNumberAndIsSaid() {
+    AnimalCard same = sheep("A-2", Side.LEFT, Map.of(code("GL"), 150.0));
+    Merge merge =
+        merged(
+            KEPT, List.of(measured("A-1", Side.LEFT)), same, List.of(measured("A-2", Side.LEFT)));
+    assertEquals(List.of(), merge.measured());
+    assertEquals(
+        List.of(new Change("humerus left measured as", "A-2 humerus LEFT", "A-1 humerus LEFT")),
+        merge.differing());
+  }
+
+  @Test
+  void readingsThatSpeakAgainstTheValuesThatStayStayWithTheOther() {
+    Merge merge = merged(KEPT, List.of(), OTHER, List.of(measured("A-2", Side.LEFT)));
+    assertEquals(List.of(), merge.measured());
+    assertEquals(
+        List.of(
+            new Change("humerus left GL", "151", "150"),
+            new Change("humerus left measured as", "A-2 humerus LEFT", "other values")),
+        merge.differing());
   }
 
   @Test

@@ -18,6 +18,7 @@ import java.util.Set;
 import org.comparanda.bone.BoneState;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Flag;
+import org.comparanda.bone.HeldBone;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.daybook.Change;
@@ -26,13 +27,16 @@ import org.comparanda.daybook.Verdict;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.reference.AnimalId;
+import org.comparanda.reference.Shelf;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.BodyMeasure;
 import org.comparanda.register.BoneEdit;
+import org.comparanda.register.BonePlace;
 import org.comparanda.register.CardEdit;
 import org.comparanda.register.CardField;
 import org.comparanda.register.ChangeNote;
 import org.comparanda.register.Restriction;
+import org.comparanda.register.SkeletonBone;
 import org.comparanda.register.Standing;
 import org.comparanda.tables.ReferenceTables;
 import org.junit.jupiter.api.AfterEach;
@@ -45,6 +49,7 @@ class RegisterInFileTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-11-25T10:15:30Z"), ZoneOffset.UTC);
   private static final ChangeNote NOTE = new ChangeNote(new PersonId("p1"), "looked again");
+  private static final ElementKey HUMERUS = new ElementKey("humerus");
   private static final AnimalId FIRST = new AnimalId("A-1");
   private static final AnimalId SECOND = new AnimalId("A-2");
   private static final AnimalCard LEFT = sheep("A-1", Side.LEFT, Map.of(code("GL"), 150.0));
@@ -194,6 +199,39 @@ class RegisterInFileTest {
         "a practice bone follows its animal");
     assertEquals("took in A-2", lastEntry(FIRST).get(0));
     assertInstanceOf(Verdict.Sound.class, collection.verifyDayBook());
+  }
+
+  @Test
+  void aBoneMeasuredUnderTheSecondNumberGoesAlong() {
+    SkeletonBone bone =
+        new SkeletonBone(
+            collection
+                .skeletons()
+                .number(SECOND, new BonePlace(HUMERUS, Side.RIGHT, Portion.WHOLE)),
+            SECOND,
+            new HeldBone(HUMERUS, Side.RIGHT, Portion.WHOLE, BoneState.notRecorded()));
+    collection.skeletons().save(bone, NOTE.who());
+    String before = collection.contentHash();
+    assertTrue(collection.register().wouldMerge(FIRST, SECOND).value().isPresent());
+    assertEquals(before, collection.contentHash(), "looked at only");
+    assertTrue(collection.register().merge(FIRST, SECOND, NOTE).value().isPresent());
+    assertEquals(List.of(), collection.skeletons().of(SECOND));
+    assertEquals(
+        List.of(new SkeletonBone(bone.id(), FIRST, bone.held())), collection.skeletons().of(FIRST));
+    assertEquals(
+        bone.id(),
+        collection.skeletons().number(FIRST, bone.place()),
+        "measured on under the number that its readings have");
+    assertInstanceOf(Verdict.Sound.class, collection.verifyDayBook());
+  }
+
+  @Test
+  void aSecondNumberStandsForTheFirstOnTheShelf() {
+    collection.register().merge(FIRST, SECOND, NOTE);
+    Shelf shelf = collection.animals().shelf();
+    assertEquals(FIRST, shelf.number(SECOND));
+    assertEquals(FIRST, shelf.number(FIRST));
+    assertEquals(List.of(), shelf.without(SECOND).animals());
   }
 
   @Test

@@ -55,7 +55,7 @@ public record SizeFinding(
             .flatMap(of -> fit(desk, ask, of).value())
             .map(Fit::line)
             .filter(second -> line.value().filter(f -> sameAnimals(f, second)).isEmpty());
-    Optional<Animal> own = ask.own().flatMap(shelf::animal);
+    Optional<Animal> own = ask.own().map(shelf::number).flatMap(shelf::animal);
     return new SizeFinding(
         ask,
         line,

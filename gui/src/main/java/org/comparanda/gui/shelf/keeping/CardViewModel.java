@@ -238,12 +238,8 @@ public final class CardViewModel {
     withOther(
         (kept, id) ->
             () -> {
-              Optional<AnimalCard> second = room.register().card(id);
-              ui.execute(
-                  () ->
-                      second.ifPresentOrElse(
-                          found -> looked(Merge.of(kept, found)),
-                          () -> sentence.set(room.words().get("card.no.such", id))));
+              Outcome<Merge> looked = room.register().wouldMerge(kept.id(), id);
+              ui.execute(() -> looked(looked));
             });
   }
 

@@ -48,7 +48,8 @@ final class DoublesCard extends VBox {
                           "double.result",
                           m.result().id(),
                           m.result().animal().bones().size(),
-                          m.differing().size())));
+                          m.differing().size(),
+                          m.measured().size())));
           m.differing()
               .forEach(
                   d ->
