@@ -1,11 +1,8 @@
 package org.comparanda.storage;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.SQLException;
 import java.time.Clock;
 import java.util.Map;
 import java.util.Optional;
@@ -78,32 +75,8 @@ public final class Collection implements AutoCloseable {
    */
   public static Collection open(Path file, Clock clock) {
     Path place = file.toAbsolutePath();
-    try {
-      int form = FileCheck.formOf(place);
-      if (form < Schema.VERSION) {
-        Schema.bringUpToDate(place);
-      }
-      Database database = new Database(place);
-      DayBookRows dayBook = new DayBookRows(FIRST_BENCH, clock, Optional.empty());
-      if (form < Schema.BOOK_KEEPS_ALL) {
-        database.write(
-            h -> {
-              dayBook.takeOver(h);
-              return place;
-            });
-      }
-      if (form < Schema.LOTS_HAVE_NOTES) {
-        database.write(
-            h -> {
-              NotesOfLots.takeOver(h, dayBook);
-              return place;
-            });
-      }
-      return new Collection(place, clock, database, dayBook);
-    } catch (SQLException problem) {
-      throw Database.told(place, problem)
-          .orElseGet(() -> CollectionProblem.damaged(place, String.valueOf(problem.getMessage())));
-    }
+    DayBookRows dayBook = new DayBookRows(FIRST_BENCH, clock, Optional.empty());
+    return new Collection(place, clock, CollectionFile.opened(place, dayBook), dayBook);
   }
 
   /**
@@ -114,29 +87,8 @@ public final class Collection implements AutoCloseable {
    * in {@link #ENDING} or the folder can't be written.
    */
   public static Collection create(Path file, Clock clock) {
-    Path place = file.toAbsolutePath();
-    if (!place.toString().endsWith(ENDING)) {
-      throw CollectionProblem.wrongName(file);
-    }
-    if (Files.exists(place)) {
-      throw CollectionProblem.exists(file);
-    }
-    try {
-      Path folder = place.resolveSibling("");
-      Files.createDirectories(folder);
-      Path unfinished = Files.createTempFile(folder, "unfinished", ENDING);
-      try {
-        Schema.bringUpToDate(unfinished);
-        Files.move(unfinished, place);
-      } finally {
-        Files.deleteIfExists(unfinished);
-      }
-    } catch (FileAlreadyExistsException problem) {
-      throw CollectionProblem.exists(file);
-    } catch (IOException | SQLException problem) {
-      throw CollectionProblem.notWritable(file);
-    }
-    return open(place, clock);
+    CollectionFile.made(file);
+    return open(file, clock);
   }
 
   /** Opens the collection if the file is there, otherwise makes it. */
@@ -392,7 +344,7 @@ public final class Collection implements AutoCloseable {
     Collection made = create(file, clock);
     boolean whole = false;
     try {
-      made.fill(filling);
+      RowCopy.in(made.database, filling);
       if (!made.contentHash().equals(contentHash)) {
         throw CollectionProblem.copyDiffers(file);
       }
@@ -406,22 +358,6 @@ public final class Collection implements AutoCloseable {
     }
   }
 
-  private void fill(Filling filling) throws IOException {
-    try {
-      database.write(
-          h -> {
-            try {
-              filling.rows(new RowCopy(h)::in);
-              return file;
-            } catch (IOException unreadable) {
-              throw new UncheckedIOException(unreadable);
-            }
-          });
-    } catch (UncheckedIOException unreadable) {
-      throw new IOException(unreadable.getMessage(), unreadable);
-    }
-  }
-
   /**
    * Writes a whole copy of the file, looked through before it stands there.
    *
@@ -429,28 +365,7 @@ public final class Collection implements AutoCloseable {
    * written or the copy is not equal.
    */
   public void backUp(Path place) {
-    Path copy = place.toAbsolutePath();
-    if (Files.exists(copy)) {
-      throw CollectionProblem.exists(place);
-    }
-    try {
-      Path room = Files.createTempDirectory(copy.resolveSibling(""), "unfinished");
-      Path unfinished = room.resolve("copy" + ENDING);
-      try {
-        database.copyTo(unfinished);
-        try (Collection copied = open(unfinished, clock)) {
-          if (!copied.contentHash().equals(contentHash())) {
-            throw CollectionProblem.copyDiffers(file);
-          }
-        }
-        Files.move(unfinished, copy);
-      } finally {
-        Files.deleteIfExists(unfinished);
-        Files.deleteIfExists(room);
-      }
-    } catch (IOException problem) {
-      throw CollectionProblem.notWritable(place);
-    }
+    CollectionFile.copied(database, file, place, clock);
   }
 
   /** Copies the pictures beside this collection to their place beside another file. */

@@ -1,5 +1,7 @@
 package org.comparanda.storage;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.sql.ResultSet;
 import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
@@ -48,6 +50,23 @@ final class RowCopy {
       }
     }
     return columns;
+  }
+
+  /** Adds all rows of a filling, or none. Errors: {@link IOException} if they can't be read. */
+  static void in(Database database, Collection.Filling filling) throws IOException {
+    try {
+      database.write(
+          handle -> {
+            try {
+              filling.rows(new RowCopy(handle)::in);
+              return handle;
+            } catch (IOException unreadable) {
+              throw new UncheckedIOException(unreadable);
+            }
+          });
+    } catch (UncheckedIOException unreadable) {
+      throw new IOException(unreadable.getMessage(), unreadable);
+    }
   }
 
   /** Adds one row. Errors: {@link CollectionProblem} if there is no such table or column. */
