@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.comparanda.statistics.Outcome;
-import org.comparanda.statistics.line.Coefficient;
 import org.comparanda.statistics.line.ConfidenceInterval;
 import org.comparanda.statistics.line.Design;
 import org.comparanda.statistics.line.InversePrediction;
@@ -31,12 +30,12 @@ record InverseModel(String predict, Design turned, LeastSquaresFit fit) implemen
 
   @Override
   public LineCoefficient intercept() {
-    return coefficient("intercept", fit.intercept());
+    return LineCoefficient.of("intercept", fit.intercept());
   }
 
   @Override
   public List<LineCoefficient> slopes() {
-    return List.of(coefficient(predict, fit.slope(0)));
+    return List.of(LineCoefficient.of(predict, fit.slope(0)));
   }
 
   /** Of the bone around the line. */
@@ -94,10 +93,5 @@ record InverseModel(String predict, Design turned, LeastSquaresFit fit) implemen
 
   private static double backwards(LeastSquaresFit fit, double bone) {
     return (bone - fit.intercept().value()) / fit.slope(0).value();
-  }
-
-  private static LineCoefficient coefficient(String of, Coefficient c) {
-    return new LineCoefficient(
-        of, c.value(), Outcome.of(c.standardError()), Outcome.of(c.interval(0.95)));
   }
 }

@@ -1,6 +1,7 @@
 package org.comparanda.sizeestimate;
 
 import org.comparanda.statistics.Outcome;
+import org.comparanda.statistics.line.Coefficient;
 import org.comparanda.statistics.line.ConfidenceInterval;
 
 /**
@@ -15,4 +16,9 @@ public record LineCoefficient(
     String of,
     double value,
     Outcome<Double> standardError,
-    Outcome<ConfidenceInterval> interval95) {}
+    Outcome<ConfidenceInterval> interval95) {
+  static LineCoefficient of(String of, Coefficient fitted) {
+    return new LineCoefficient(
+        of, fitted.value(), Outcome.of(fitted.standardError()), Outcome.of(fitted.interval(0.95)));
+  }
+}

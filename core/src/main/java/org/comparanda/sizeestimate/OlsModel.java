@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.comparanda.statistics.Outcome;
-import org.comparanda.statistics.line.Coefficient;
 import org.comparanda.statistics.line.Design;
 import org.comparanda.statistics.line.Diagnostics;
 import org.comparanda.statistics.line.LeastSquares;
@@ -26,14 +25,14 @@ record OlsModel(List<String> from, LeastSquaresFit fit, Diagnostics diagnostics)
 
   @Override
   public LineCoefficient intercept() {
-    return coefficient("intercept", fit.intercept());
+    return LineCoefficient.of("intercept", fit.intercept());
   }
 
   @Override
   public List<LineCoefficient> slopes() {
     List<LineCoefficient> slopes = new ArrayList<>();
     for (int j = 0; j < from.size(); j++) {
-      slopes.add(coefficient(from.get(j), fit.slope(j)));
+      slopes.add(LineCoefficient.of(from.get(j), fit.slope(j)));
     }
     return slopes;
   }
@@ -66,10 +65,5 @@ record OlsModel(List<String> from, LeastSquaresFit fit, Diagnostics diagnostics)
   @Override
   public List<Outcome<Double>> heldOutFits() {
     return diagnostics.rows().stream().map(Diagnostics.Row::heldOutFit).toList();
-  }
-
-  private static LineCoefficient coefficient(String of, Coefficient c) {
-    return new LineCoefficient(
-        of, c.value(), Outcome.of(c.standardError()), Outcome.of(c.interval(0.95)));
   }
 }

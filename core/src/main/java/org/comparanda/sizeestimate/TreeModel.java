@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.comparanda.statistics.Outcome;
-import org.comparanda.statistics.line.Coefficient;
 import org.comparanda.statistics.line.Design;
 import org.comparanda.statistics.line.LinePrediction;
 import org.comparanda.statistics.phylo.PhyloFit;
@@ -60,13 +59,13 @@ record TreeModel(
 
   @Override
   public LineCoefficient intercept() {
-    return coefficient("intercept", fit.intercept());
+    return LineCoefficient.of("intercept", fit.intercept());
   }
 
   @Override
   public List<LineCoefficient> slopes() {
     return IntStream.range(0, from.size())
-        .mapToObj(j -> coefficient(from.get(j), fit.slope(j)))
+        .mapToObj(j -> LineCoefficient.of(from.get(j), fit.slope(j)))
         .toList();
   }
 
@@ -144,10 +143,5 @@ record TreeModel(
                                     .place(tip.name())
                                     .map(p -> refit.predict(p, x, level))
                                     .orElseGet(() -> refit.predict(x, level)))));
-  }
-
-  private static LineCoefficient coefficient(String of, Coefficient c) {
-    return new LineCoefficient(
-        of, c.value(), Outcome.of(c.standardError()), Outcome.of(c.interval(0.95)));
   }
 }
