@@ -13,8 +13,9 @@ import org.comparanda.register.Restriction;
  * @param open those that go out
  * @param restricted those kept back: export forbidden, or the word "restricted" in the remarks
  * @param offTheShelf those that were retired or merged; their record stays in the collection
+ * @param setAside those of which a bone may be human
  */
-public record HeldAnimals(List<AnimalCard> open, long restricted, long offTheShelf) {
+public record HeldAnimals(List<AnimalCard> open, long restricted, long offTheShelf, long setAside) {
   /** An animal whose remarks hold this word stays in the house. */
   private static final String RESTRICTED = "restricted";
 
@@ -34,7 +35,8 @@ public record HeldAnimals(List<AnimalCard> open, long restricted, long offTheShe
     return new HeldAnimals(
         all.stream().filter(onShelf.and(held.negate())).toList(),
         all.stream().filter(onShelf.and(held)).count(),
-        all.stream().filter(onShelf.negate()).count());
+        all.stream().filter(onShelf.negate()).filter(card -> !card.standing().setAside()).count(),
+        all.stream().filter(card -> card.standing().setAside()).count());
   }
 
   /** Whether this animal stays in the house unless a person with that right opens it. */
@@ -51,6 +53,9 @@ public record HeldAnimals(List<AnimalCard> open, long restricted, long offTheShe
     }
     if (offTheShelf > 0) {
       parts.add(offTheShelf + " no longer on the shelf");
+    }
+    if (setAside > 0) {
+      parts.add(setAside + " set aside as possibly human");
     }
     return parts.isEmpty() ? "nothing was held back" : "held back: " + String.join(", ", parts);
   }

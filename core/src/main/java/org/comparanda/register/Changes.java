@@ -77,6 +77,9 @@ public final class Changes {
   }
 
   public static String words(Standing standing) {
+    if (standing.setAside()) {
+      return "set aside as possibly human";
+    }
     return standing
         .mergedInto()
         .map(id -> "merged into " + id)

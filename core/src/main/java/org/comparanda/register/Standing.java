@@ -14,6 +14,12 @@ public sealed interface Standing {
   /** Its number was a second one of another animal, which has its bones now. */
   record MergedInto(AnimalId animal) implements Standing {}
 
+  /**
+   * A bone of it may be human: nothing of it is measured or compared until a person with that right
+   * opens the bone again; then it stands as before.
+   */
+  record SetAside(Standing before) implements Standing {}
+
   public static Standing kept() {
     return new Kept();
   }
@@ -25,6 +31,13 @@ public sealed interface Standing {
 
   /** The animal that it turned out to be. */
   default Optional<AnimalId> mergedInto() {
-    return this instanceof MergedInto m ? Optional.of(m.animal()) : Optional.empty();
+    return this instanceof MergedInto m
+        ? Optional.of(m.animal())
+        : this instanceof SetAside s ? s.before().mergedInto() : Optional.empty();
+  }
+
+  /** Whether a bone of it may be human. */
+  default boolean setAside() {
+    return this instanceof SetAside;
   }
 }

@@ -169,7 +169,8 @@ public final class Collection implements AutoCloseable {
 
   /** Bones set aside as possibly human. */
   public Stops stops() {
-    return new SqlStops(database, dayBook);
+    return new SqlStops(
+        database, new SqlRegister(database, new ShelfVersions(clock), dayBook), dayBook);
   }
 
   /** Who may do what. */

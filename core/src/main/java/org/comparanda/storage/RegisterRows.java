@@ -21,6 +21,7 @@ final class RegisterRows {
   private static final String KEPT = "KEPT";
   private static final String RETIRED = "RETIRED";
   private static final String MERGED = "MERGED";
+  private static final String SET_ASIDE = "SET_ASIDE_";
 
   /** One row, its values by name. */
   static final String INSERT =
@@ -109,6 +110,9 @@ final class RegisterRows {
   }
 
   private static String word(Standing standing) {
+    if (standing instanceof Standing.SetAside aside) {
+      return SET_ASIDE + word(aside.before());
+    }
     return standing.onTheShelf() ? KEPT : standing.mergedInto().isPresent() ? MERGED : RETIRED;
   }
 
@@ -137,7 +141,14 @@ final class RegisterRows {
   }
 
   private static Standing standing(ResultSet row) throws SQLException {
-    return switch (row.getString("standing")) {
+    String word = row.getString("standing");
+    return word.startsWith(SET_ASIDE)
+        ? new Standing.SetAside(standing(word.substring(SET_ASIDE.length()), row))
+        : standing(word, row);
+  }
+
+  private static Standing standing(String word, ResultSet row) throws SQLException {
+    return switch (word) {
       case RETIRED -> new Standing.Retired();
       case MERGED -> new Standing.MergedInto(new AnimalId(row.getString("merged_into")));
       default -> new Standing.Kept();

@@ -102,9 +102,13 @@ record SqlPhotos(Database database, DayBookRows dayBook, Clock clock, PhotoFolde
   /** Why this subject takes no picture. */
   private static Optional<String> refusal(Handle h, PhotoSubject subject) {
     if (subject instanceof PhotoSubject.OfAnimal animal) {
-      return exists(h, "animal", animal.animal().value())
-          ? Optional.empty()
-          : Optional.of("There is no animal \"" + animal.animal() + "\".");
+      return SqlRegister.card(h, animal.animal())
+          .map(
+              card ->
+                  card.standing().setAside()
+                      ? Optional.of(mayBeHuman(subject))
+                      : Optional.<String>empty())
+          .orElseGet(() -> Optional.of("There is no animal \"" + animal.animal() + "\"."));
     }
     Optional<String> standing =
         h.createQuery("select standing from tray_bone where id = :id")
@@ -115,16 +119,12 @@ record SqlPhotos(Database database, DayBookRows dayBook, Clock clock, PhotoFolde
       return Optional.of("There is no bone \"" + id(subject) + "\" on a tray.");
     }
     return standing.get().equals(TrayBone.Standing.STOPPED.name())
-        ? Optional.of("\"" + id(subject) + "\" may be human: it is not photographed.")
+        ? Optional.of(mayBeHuman(subject))
         : Optional.empty();
   }
 
-  private static boolean exists(Handle h, String table, String id) {
-    return h.createQuery("select count(*) from " + table + " where id = :id")
-            .bind("id", id)
-            .mapTo(Long.class)
-            .one()
-        > 0;
+  private static String mayBeHuman(PhotoSubject subject) {
+    return "\"" + id(subject) + "\" may be human: it is not photographed.";
   }
 
   @Override

@@ -22,6 +22,7 @@ import org.comparanda.register.Register;
 import org.comparanda.register.SkeletonBone;
 import org.comparanda.register.Standing;
 import org.comparanda.statistics.Outcome;
+import org.comparanda.tray.Stop;
 import org.jdbi.v3.core.Handle;
 
 /** The register in the collection's file; each change and its Day Book entry in one transaction. */
@@ -45,7 +46,7 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
     return database.read(h -> card(h, id));
   }
 
-  private static Optional<AnimalCard> card(Handle h, AnimalId id) {
+  static Optional<AnimalCard> card(Handle h, AnimalId id) {
     return ShelfRowReader.animal(h, id).map(a -> RegisterRows.card(a, RegisterRows.one(h, id)));
   }
 
@@ -117,6 +118,11 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
             same(h, before)
                 .then(
                     now ->
+                        after.animal().bones().equals(now.animal().bones())
+                            ? Outcome.of(now)
+                            : Aside.open(now))
+                .then(
+                    now ->
                         Outcome.of(
                             now.equals(after)
                                 ? List.<Change>of()
@@ -135,6 +141,7 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
               measured.stream().anyMatch(bone -> bone.place().equals(move.from()))
                   || !move.apply(seen).equals(seen);
           return same(h, seen)
+              .then(Aside::open)
               .then(
                   now ->
                       there
@@ -244,6 +251,9 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
           if (now.isEmpty()) {
             return missing(id);
           }
+          if (now.get().standing().setAside()) {
+            return Aside.open(now.get());
+          }
           if (now.get().standing().mergedInto().isPresent()
               || now.get().standing().equals(standing)) {
             return Outcome.none(
@@ -254,6 +264,15 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
           record(h, now.get(), after, note, "changed");
           return Outcome.of(after);
         });
+  }
+
+  /** Sets an animal aside as possibly human, or lets it stand as before. */
+  void setAside(Handle h, AnimalId id, Stop.Kind kind, ChangeNote note) {
+    AnimalCard now = card(h, id).orElseThrow();
+    AnimalCard after = Aside.after(now, kind);
+    if (!after.equals(now)) {
+      record(h, now, after, note, kind == Stop.Kind.SET_ASIDE ? "set aside" : "opened again");
+    }
   }
 
   @Override

@@ -9,6 +9,8 @@ import java.util.Optional;
 import org.comparanda.house.Right;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.PersonId;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.register.ChangeNote;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.tray.Stop;
 import org.comparanda.tray.Stops;
@@ -17,7 +19,7 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 
 /** Bones set aside as possibly human, in the collection's file. */
-record SqlStops(Database database, DayBookRows dayBook) implements Stops {
+record SqlStops(Database database, SqlRegister register, DayBookRows dayBook) implements Stops {
   /**
    * What is wiped with a bone beside its kept answers: tables of what was computed of it or lies
    * half-typed, with the column that holds the bone's number. The Day Book keeps none of them.
@@ -40,7 +42,9 @@ record SqlStops(Database database, DayBookRows dayBook) implements Stops {
         h -> {
           if (standing(h, bone).isEmpty()) {
             return Outcome.none(
-                "There is no bone \"" + bone + "\" on a tray. Nothing was changed.",
+                "There is no bone \""
+                    + bone
+                    + "\" on a tray or measured of a skeleton. Nothing was changed.",
                 "Check the number.");
           }
           WIPED.forEach(
@@ -102,22 +106,67 @@ record SqlStops(Database database, DayBookRows dayBook) implements Stops {
         Kept.STOP,
         id,
         bone + (kind == Stop.Kind.SET_ASIDE ? " set aside" : " opened again: " + reason));
+    if (animal(h, bone).isPresent()) {
+      ChangeNote note = new ChangeNote(person, reason.isBlank() ? "may be human" : reason);
+      stand(h, bone, animal(h, bone).get(), kind, note);
+    } else {
+      stand(h, bone, kind, "by stop " + id);
+    }
+    return new Stop(id, bone, kind, person, at, reason);
+  }
+
+  private void stand(Handle h, BoneId bone, Stop.Kind kind, String words) {
     TrayBone.Standing now =
         kind == Stop.Kind.SET_ASIDE ? TrayBone.Standing.STOPPED : TrayBone.Standing.OPEN;
     h.createUpdate("update tray_bone set standing = :standing where id = :bone")
         .bind("standing", now.name())
         .bind("bone", bone.value())
         .execute();
-    dayBook.wrote(h, Kept.BONE, bone.value(), "by stop " + id);
-    return new Stop(id, bone, kind, person, at, reason);
+    dayBook.wrote(h, Kept.BONE, bone.value(), words);
   }
 
+  /** With one bone its whole animal is set aside; it stands again with the last one opened. */
+  private void stand(Handle h, BoneId bone, AnimalId animal, Stop.Kind kind, ChangeNote note) {
+    boolean others =
+        SqlSkeletons.of(h, animal).stream()
+            .filter(b -> !b.id().equals(bone))
+            .anyMatch(b -> last(h, b.id()).equals(Optional.of(Stop.Kind.SET_ASIDE)));
+    if (kind == Stop.Kind.SET_ASIDE || !others) {
+      register.setAside(h, animal, kind, new ChangeNote(note.who(), bone + ": " + note.why()));
+    }
+  }
+
+  /** Whether a bone is open or set aside; empty when there is none. */
   private static Optional<TrayBone.Standing> standing(Handle h, BoneId bone) {
+    if (animal(h, bone).isPresent()) {
+      return Optional.of(
+          last(h, bone).equals(Optional.of(Stop.Kind.SET_ASIDE))
+              ? TrayBone.Standing.STOPPED
+              : TrayBone.Standing.OPEN);
+    }
     return h.createQuery("select standing from tray_bone where id = :bone")
         .bind("bone", bone.value())
         .mapTo(String.class)
         .findOne()
         .map(TrayBone.Standing::valueOf);
+  }
+
+  /** The animal whose skeleton a bone is measured of. */
+  private static Optional<AnimalId> animal(Handle h, BoneId bone) {
+    return h.createQuery("select animal_id from skeleton_bone where id = :bone")
+        .bind("bone", bone.value())
+        .mapTo(String.class)
+        .findOne()
+        .map(AnimalId::new);
+  }
+
+  private static Optional<Stop.Kind> last(Handle h, BoneId bone) {
+    return h.createQuery(
+            "select kind from stop_record where bone_id = :bone order by id desc limit 1")
+        .bind("bone", bone.value())
+        .mapTo(String.class)
+        .findOne()
+        .map(Stop.Kind::valueOf);
   }
 
   private static Stop stop(ResultSet row, StatementContext context) throws SQLException {

@@ -137,6 +137,7 @@ final class Keeping {
             place.memory()),
         place.collection().skeletons(),
         place.collection().houseRules(),
+        place.collection().stops(),
         place.tables().outlines(),
         new SlipFolder(place)::keyCard);
   }

@@ -20,6 +20,7 @@ import org.comparanda.capture.NamedKey;
 import org.comparanda.gui.capture.KeysCard;
 import org.comparanda.gui.capture.OutlineCard;
 import org.comparanda.gui.capture.StateCard;
+import org.comparanda.gui.capture.StopCard;
 import org.comparanda.gui.capture.Veil;
 import org.comparanda.gui.control.FilePlace;
 import org.comparanda.gui.control.HazardsCard;

@@ -39,7 +39,7 @@ final class AnimalWords {
   AnimalCard card(Animal animal, Optional<org.comparanda.register.AnimalCard> more) {
     List<AnimalCard.Fact> facts = new ArrayList<>();
     more.filter(c -> !c.standing().onTheShelf())
-        .ifPresent(c -> fact(facts, "standing", Changes.words(c.standing())));
+        .ifPresent(c -> fact(facts, "standing", words.said(Changes.words(c.standing()))));
     fact(facts, "drawer", animal.drawer().orElse(words.get("source." + lower(animal.source()))));
     more.ifPresent(c -> fact(facts, "source", c.sourceName()));
     fact(facts, "sex", animal.sex());

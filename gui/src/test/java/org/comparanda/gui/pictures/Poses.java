@@ -72,7 +72,8 @@ final class Poses {
         new Pose("houserules", "set", Pose.Shelf.LOOKED, Books::rule),
         new Pose("bench", "call-first", Pose.Shelf.LOOKED, scene -> bone(scene, "Hard", "K-202")),
         new Pose("oldcards", "marked", Poses::oldCards),
-        new Pose("pile", "in-order", Poses::pile));
+        new Pose("pile", "in-order", Poses::pile),
+        new Pose("shelf", "skeleton-aside", ShelfPoses::aside)); // last: the others see it, too
   }
 
   /** Invented cards: a plain one of a shape that others share is open. */

@@ -59,6 +59,18 @@ final class ShelfPoses {
     hand.key("reading", KeyCode.ESCAPE);
   }
 
+  /** A femur that may be human. */
+  static void aside(Scene scene) {
+    boneState(scene);
+    if (scene.lookup("#stop-aside") == null) {
+      Hand hand = new Hand(scene);
+      hand.press("state-keys");
+      hand.typed("---");
+      hand.lay();
+      hand.press("stop-yes");
+    }
+  }
+
   /** A heel bone that was registered as the wrong side. */
   static void boneMove(Scene scene) {
     heelBones(scene);

@@ -99,10 +99,11 @@ public final class CardPage extends BorderPane {
     taxon.setText(card.flatMap(c -> c.animal().taxon()).map(TaxonName::value).orElse(""));
     standing.setText(
         card.filter(c -> !c.standing().onTheShelf())
-            .map(c -> words.get("card.off", Changes.words(c.standing())))
+            .map(c -> words.get("card.off", words.said(Changes.words(c.standing()))))
             .orElse(""));
     boolean merged = card.flatMap(c -> c.standing().mergedInto()).isPresent();
-    retire.setVisible(card.isPresent() && !merged);
+    boolean aside = card.filter(c -> c.standing().setAside()).isPresent();
+    retire.setVisible(card.isPresent() && !merged && !aside);
     retire.setText(
         words.get(
             card.filter(c -> !c.standing().onTheShelf()).isPresent()

@@ -106,13 +106,14 @@ public final class InHandViewModel {
 
   /** Takes the bone that is due in hand; none without a name or an element. */
   void begin() {
-    if (bones.get().isEmpty() || signature.whoProperty().get().isBlank()) {
+    boolean stopped = bones.get().filter(b -> b.card().standing().setAside()).isPresent();
+    if (stopped || bones.get().isEmpty() || signature.whoProperty().get().isBlank()) {
       if (readings.passes().isPresent()) {
         readings.close();
       }
       state.leave();
       rows.clear();
-      readings.say(room.words().get("skeleton.who"));
+      readings.say(stopped ? "" : room.words().get("skeleton.who"));
     } else {
       take(turns(bones.get().get()).due());
     }
@@ -184,6 +185,9 @@ public final class InHandViewModel {
     Optional<ElementBones> of = bones.get();
     if (of.isEmpty() || signature.whoProperty().get().isBlank()) {
       readings.say(room.words().get("skeleton.who"));
+      return;
+    }
+    if (of.get().card().standing().setAside()) {
       return;
     }
     Optional<String> refused = new BoneSaying(of.get(), side.get()).keep(said, person());

@@ -23,7 +23,7 @@ record Landing(ElementBones bones) {
         .then(after -> bones.room().keeper().register().change(bones.card(), after, note))
         .fold(
             changes -> bones.room().words().get("skeleton.stored", changes.size()),
-            none -> (none.reason() + " " + none.remedy()).strip());
+            none -> bones.room().words().said((none.reason() + " " + none.remedy()).strip()));
   }
 
   /** The card with them, or why not: nothing measured, a field open. */

@@ -9,7 +9,6 @@ import org.comparanda.gui.capture.Question;
 import org.comparanda.gui.capture.ReadingsViewModel;
 import org.comparanda.gui.shelf.skeleton.SkeletonViewModel.Hands;
 import org.comparanda.gui.text.Words;
-import org.comparanda.house.RuleName;
 
 /** What keys in the reading field mean for a skeleton. */
 record SkeletonKeys(SkeletonViewModel skeleton) implements ReadingsViewModel.Beyond {
@@ -106,15 +105,8 @@ record SkeletonKeys(SkeletonViewModel skeleton) implements ReadingsViewModel.Bey
     skeleton.inHand().question().answer(text);
   }
 
-  /** A bone among comparative skeletons that may be human: nothing more is measured of it. */
   @Override
   public void stop() {
-    skeleton.inHand().readings().close();
-    skeleton.inHand().show();
-    Words words = skeleton.room().reading().words();
-    RuleName card = RuleName.CONTACT_CARD;
-    boolean set = skeleton.room().rules().all().stream().anyMatch(r -> r.name() == card);
-    String contact = set ? skeleton.room().rules().now(card) : words.get("stop.contact");
-    skeleton.inHand().readings().say(words.get("stop.aside.what") + " " + contact);
+    skeleton.setAside();
   }
 }

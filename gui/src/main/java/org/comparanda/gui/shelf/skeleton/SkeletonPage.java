@@ -6,6 +6,7 @@ import java.util.function.LongSupplier;
 import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -106,6 +107,7 @@ public final class SkeletonPage extends StackPane {
   private void listen() {
     model.inHand().sideProperty().addListener((o, was, is) -> showRight());
     model.elementProperty().addListener((o, was, is) -> focus());
+    model.cardProperty().addListener((o, was, is) -> showRight());
     model.inHand().state().questionsProperty().addListener((o, was, is) -> showRight());
     bar.state().selectedProperty().addListener((o, was, is) -> showRight());
     bar.who().setOnAction(event -> focusBone());
@@ -151,14 +153,22 @@ public final class SkeletonPage extends StackPane {
             model.room().reading().numbers());
     PlainScroll scroll = new PlainScroll(new VBox(table, notices));
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    VBox measuring =
-        new VBox(
+    List<Node> parts =
+        List.of(
             head(close),
             bar,
             scroll,
             new KeyHints(model.inHand().readings(), model.room().reading().words()),
             move(),
             foot());
+    VBox measuring = new VBox();
+    Runnable show =
+        () ->
+            measuring
+                .getChildren()
+                .setAll(model.stopped() ? List.of(parts.get(0), new AsideCard(model)) : parts);
+    model.cardProperty().addListener((o, was, is) -> show.run());
+    show.run();
     measuring.getStyleClass().addAll("card", "skeleton");
     return measuring;
   }
@@ -256,6 +266,8 @@ public final class SkeletonPage extends StackPane {
   }
 
   private void showRight() {
+    right.setVisible(!model.stopped());
+    right.setManaged(!model.stopped());
     right.getChildren().setAll(asking() || bar.state().isSelected() ? state : outline);
     focus();
   }

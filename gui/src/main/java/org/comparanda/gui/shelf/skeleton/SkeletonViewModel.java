@@ -227,6 +227,23 @@ public final class SkeletonViewModel {
         });
   }
 
+  /** Whether a bone of this animal may be human: nothing of it is measured then. */
+  public boolean stopped() {
+    return card.get().filter(c -> c.standing().setAside()).isPresent();
+  }
+
+  /** The bone in hand may be human: it is set aside at once, and its animal with it. */
+  void setAside() {
+    bones()
+        .ifPresent(
+            of -> {
+              new SettingAside(of).put(inHand.sideProperty().get(), signature.whoProperty().get());
+              card.set(room.keeper().register().card(of.card().id()));
+              begin();
+              afterwards.run();
+            });
+  }
+
   /** A bone of this animal was moved: everything is read anew. */
   public void moved(Optional<AnimalCard> now) {
     card.set(now);

@@ -31,6 +31,7 @@ import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.ShelfBone;
 import org.comparanda.register.BonePlace;
 import org.comparanda.storage.Collection;
+import org.comparanda.tray.Stop;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -91,6 +92,7 @@ class SkeletonViewModelTest {
             memory),
         collection.skeletons(),
         collection.houseRules(),
+        collection.stops(),
         KeepersRoom.TABLES.outlines(),
         () -> folder.resolve("keys.pdf"));
   }
@@ -308,15 +310,50 @@ class SkeletonViewModelTest {
     assertEquals(List.of("54.8"), taken(LEFT)); // the number stays with the bone
   }
 
-  @Test
-  void stopClosesMeasuringAndSaysWhatToDo() {
-    calcaneus();
-    keys("\n");
+  private void stop() {
     skeleton.inHand().readings().pressed(NamedKey.STOP);
     skeleton.inHand().readings().pressed(NamedKey.ENTER);
-    assertTrue(message().startsWith("Leave it where it lies and cover it."), message());
-    keys("54.8\n");
-    assertEquals(List.of(), taken(LEFT));
+  }
+
+  @Test
+  void stopSetsTheBoneAsideAndClosesItsWholeSkeleton() {
+    calcaneus();
+    skeleton.choose(Hands.LEFT);
+    keys("\n54.8\n19.2\n54.6\n19.2\n");
+    stop();
+    assertTrue(skeleton.stopped());
+    assertEquals(
+        List.of(Stop.Kind.SET_ASIDE),
+        collection.stops().of(LEFT).stream().map(Stop::kind).toList());
+    assertEquals(
+        Optional.empty(), collection.animals().shelf().animal(new AnimalId("T-1")), "in no fit");
+    keys("19.2\n");
+    assertEquals(List.of("54.8", "19.2", "54.6", "19.2"), taken(LEFT));
+    skeleton.store();
+    assertEquals(
+        "T-1 is set aside: a bone of it may be human. Nothing was stored. A named person with the"
+            + " right open_stop opens that bone again first, with a reason.",
+        skeleton.sentenceProperty().get());
+  }
+
+  @Test
+  void aSkeletonThatWasSetAsideOpensClosed() {
+    calcaneus();
+    keys("\n");
+    stop();
+    start();
+    assertTrue(skeleton.stopped());
+    skeleton.choose(KeepersRoom.TABLES.protocol().element(new ElementKey("humerus")).orElseThrow());
+    keys("151\n");
+    assertEquals(List.of(), taken(new BoneId("T-1 humerus left")));
+  }
+
+  @Test
+  void stopWaitsForNoName() {
+    signature.whoProperty().set("");
+    calcaneus();
+    stop();
+    assertEquals("not named", collection.stops().of(LEFT).get(0).person().value());
   }
 
   @Test

@@ -1,15 +1,15 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.text.Words;
 
 /** The card of a bone that was set aside as possibly human. */
-final class StopCard {
+public final class StopCard {
   private StopCard() {}
 
   /** What to do with a bone that was set aside. */
-  static VBox aside(Words words, String contact) {
+  public static VBox aside(Words words, String contact) {
     VBox card =
         new VBox(
             line(words.get("stop.aside"), "answer"),
