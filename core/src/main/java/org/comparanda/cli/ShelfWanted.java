@@ -2,7 +2,6 @@ package org.comparanda.cli;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.comparanda.exchange.json.ShelfJson;
 import org.comparanda.stock.Wanted;
@@ -13,9 +12,10 @@ import picocli.CommandLine.Option;
 /** Which animals to prepare next. */
 @Command(
     name = "wanted",
-    description = {
-      "Which five animals more would raise the held-out log score of an element most."
-    },
+    description =
+        "What to prepare next: five animals more of which kind would help the answers about an"
+            + " element most, measured by the held-out log score (the mean log of the share that a"
+            + " bone gives to its own kind).",
     mixinStandardHelpOptions = true)
 final class ShelfWanted implements Callable<Integer> {
   private final Terminal terminal;
@@ -46,13 +46,11 @@ final class ShelfWanted implements Callable<Integer> {
           .forEach(
               e ->
                   terminal.say(
-                      String.format(
-                          Locale.ROOT,
-                          "%s, %s: +%.4f nat. %s",
-                          e.taxon(),
-                          e.element(),
-                          e.gain(),
-                          e.reason())));
+                      "%s, %s: %s. %s"
+                          .formatted(e.taxon(), e.element(), e.growthText(), e.reason())));
+      terminal.note(
+          "The figure: by how much five animals more of that kind would raise, on average, the"
+              + " share that bones of that element give to their own kind.");
     }
     if (list.isEmpty()) {
       terminal.note(

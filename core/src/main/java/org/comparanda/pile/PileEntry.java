@@ -1,7 +1,6 @@
 package org.comparanda.pile;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.comparanda.stock.Wanted;
 
@@ -32,9 +31,9 @@ public record PileEntry(
         wanted
             .map(
                 w ->
-                    "Gain "
-                        + String.format(Locale.ROOT, "%.3f", w.gain())
-                        + " by the "
+                    "Five more would raise its kind's share by "
+                        + w.growthText()
+                        + " for the "
                         + w.element()
                         + ": "
                         + w.reason())

@@ -199,8 +199,8 @@ public final class Slips {
           new Table(
                   sheet,
                   "Wanted: five animals more of these help most",
-                  List.of("", "Taxon", "Element", "Gain, nat", "Why"))
-              .withWidths(List.of(0.05f, 0.22f, 0.14f, 0.11f, 0.48f));
+                  List.of("", "Taxon", "Element", "Own share +", "Why"))
+              .withWidths(List.of(0.05f, 0.22f, 0.14f, 0.13f, 0.46f));
       for (int i = 0; i < entries.size(); i++) {
         Wanted.Entry entry = entries.get(i);
         table.row(
@@ -208,7 +208,7 @@ public final class Slips {
                 String.valueOf(i + 1),
                 entry.taxon().value(),
                 entry.element().value(),
-                String.format(Locale.ROOT, "%.4f", entry.gain()),
+                entry.growthText(),
                 entry.reason()));
       }
       sheet.write(out);

@@ -3,6 +3,7 @@ package org.comparanda.stock;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.SplittableRandom;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.reference.Shelf;
@@ -37,7 +38,26 @@ public record Wanted(int more, int draws, long seed) {
    * @param gain nats of the element's score
    * @param reason why, in words
    */
-  public record Entry(TaxonName taxon, ElementKey element, double gain, String reason) {}
+  public record Entry(TaxonName taxon, ElementKey element, double gain, String reason) {
+    /** Less is not worth naming, per cent. */
+    private static final double NAMED = 0.01;
+
+    /**
+     * The gain in plain words: by how many per cent of itself the share grows that a bone of the
+     * element gives to its own taxon, in the geometric mean over the taxa.
+     */
+    private double growth() {
+      return 100 * Math.expm1(gain);
+    }
+
+    /** The growth as text. */
+    public String growthText() {
+      double growth = growth();
+      return growth < NAMED
+          ? "< 0.01 %"
+          : String.format(Locale.ROOT, growth < 1 ? "%.2f %%" : "%.1f %%", growth);
+    }
+  }
 
   /**
    * Largest gain first; elements with one taxon, or too few animals for a spread, are not on it.

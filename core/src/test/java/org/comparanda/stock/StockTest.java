@@ -61,6 +61,14 @@ class StockTest {
     assertEquals(List.of(), Wanted.withDefaults().of(new Shelf(List.of())));
   }
 
+  // e^0.0198 = 1.019997, e^0.0005 = 1.000500 (by hand, from memory of the series).
+  @Test
+  void aGainIsSaidAsGrowthOfTheShareThatBonesGiveTheirOwnKind() {
+    assertEquals("2.0 %", new Wanted.Entry(SHEEP, FEMUR, 0.0198, "").growthText());
+    assertEquals("0.05 %", new Wanted.Entry(SHEEP, FEMUR, 0.0005, "").growthText());
+    assertEquals("< 0.01 %", new Wanted.Entry(SHEEP, FEMUR, -0.0001, "").growthText());
+  }
+
   @Test
   void theSameShelfWantsTheSame() {
     Shelf shelf = SimulatedShelf.of(5);

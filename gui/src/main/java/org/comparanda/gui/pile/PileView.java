@@ -100,7 +100,7 @@ public final class PileView extends BorderPane {
         "asked",
         82,
         e -> e.interest().stream().map(i -> i.by().value()).collect(Collectors.joining(", ")));
-    column("gain", 60, e -> e.wanted().map(w -> numbers.fixed(w.gain(), 3)).orElse("–"));
+    column("gain", 70, e -> e.wanted().map(w -> numbers.written(w.growthText())).orElse("–"));
     column("from", 88, e -> e.arrival().from());
     ReadableColumns.of(table);
     table

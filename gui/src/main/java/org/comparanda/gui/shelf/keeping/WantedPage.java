@@ -22,9 +22,6 @@ import org.comparanda.stock.Wanted;
 
 /** What to prepare next, the largest gain first; it can be printed. */
 public final class WantedPage extends VBox {
-  /** Half of the last digit shown. */
-  private static final double WORTH_NAMING = 0.000_05;
-
   private final Words words;
   private final Numbers numbers;
   private final TableView<Wanted.Entry> table = new TableView<>();
@@ -48,7 +45,7 @@ public final class WantedPage extends VBox {
     column("wanted.taxon", 230, e -> e.taxon().value())
         .setCellFactory(c -> new WrappedCell<>("taxon"));
     column("wanted.element", 180, e -> model.room().element(e.element()));
-    column("wanted.gain", 110, this::gain);
+    column("wanted.gain", 150, e -> numbers.written(e.growthText()));
     column("wanted.reason", 560, e -> words.said(e.reason()));
     ReadableColumns.of(table);
     VBox.setVgrow(table, Priority.ALWAYS);
@@ -71,12 +68,6 @@ public final class WantedPage extends VBox {
                 model.look();
               }
             });
-  }
-
-  private String gain(Wanted.Entry entry) {
-    return entry.gain() < WORTH_NAMING
-        ? words.get("wanted.no.gain")
-        : numbers.fixed(entry.gain(), 4);
   }
 
   private TableColumn<Wanted.Entry, String> column(
