@@ -39,7 +39,7 @@ record FewAnimals(int enough) implements ShelfCheck {
                     taxon.value(),
                     "%s has %d %s: too few to say how much the kind varies."
                         .formatted(taxon, animals, animals == 1 ? "animal" : "animals"),
-                    "Prepare or borrow more; shelf wanted says which help most."));
+                    "Prepare or borrow more; the wanted list says which help most."));
           }
         });
     return findings;

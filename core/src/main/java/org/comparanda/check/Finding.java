@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param value the text in question; empty where there is none
  * @param message what is odd, one sentence
  * @param remedy what to do, one sentence
+ * @param basis all that it rests on where one value doesn't say it; an acceptance holds for that
+ * @param correction the remedy ready to be done; empty where somebody must look or measure first
  */
 public record Finding(
     FindingKind kind,
@@ -20,7 +22,31 @@ public record Finding(
     Optional<String> column,
     Optional<String> value,
     String message,
-    String remedy) {
+    String remedy,
+    Optional<String> basis,
+    Optional<Correction> correction) {
+  /** One that rests on its value alone and proposes nothing that could be done at once. */
+  public Finding(
+      FindingKind kind,
+      Optional<String> animal,
+      Optional<String> bone,
+      Optional<String> column,
+      Optional<String> value,
+      String message,
+      String remedy) {
+    this(kind, animal, bone, column, value, message, remedy, Optional.empty(), Optional.empty());
+  }
+
+  /** The same, resting on more than its value. */
+  Finding restingOn(String other) {
+    return new Finding(
+        kind, animal, bone, column, value, message, remedy, Optional.of(other), correction);
+  }
+
+  /** The same with its remedy ready to be done. */
+  Finding correctedBy(Optional<Correction> other) {
+    return new Finding(kind, animal, bone, column, value, message, remedy, basis, other);
+  }
 
   /** About one value of one bone. */
   static Finding ofValue(

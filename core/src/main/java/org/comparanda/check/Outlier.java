@@ -2,6 +2,7 @@ package org.comparanda.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * A bone lies far outside its own taxon, the size and all proportions taken together, its own
@@ -39,18 +40,29 @@ record Outlier(double level) implements ShelfCheck {
     Judged.Expected oddest = judged.oddest();
     double mm = bone.value(oddest.code());
     return Finding.ofValue(
-        kind(),
-        bone,
-        oddest.code().value(),
-        mm,
-        "Fewer than %s of %s lie as far from the others; %s is oddest: %s where the rest lets expect %s."
-            .formatted(
-                chance(judged.typicality()),
-                bone.taxon().map(Object::toString).orElse("its kind"),
-                oddest.code(),
-                Millimetres.number(mm),
-                rounded(mm / Math.exp(oddest.residual()))),
-        "Measure it again, and look whether the bone belongs to this animal and taxon.");
+            kind(),
+            bone,
+            oddest.code().value(),
+            mm,
+            "Fewer than %s of %s lie as far from the others; %s is oddest: %s where the rest lets expect %s."
+                .formatted(
+                    chance(judged.typicality()),
+                    bone.taxon().map(Object::toString).orElse("its kind"),
+                    oddest.code(),
+                    Millimetres.number(mm),
+                    rounded(mm / Math.exp(oddest.residual()))),
+            "Measure it again, and look whether the bone belongs to this animal and taxon.")
+        .restingOn(all(bone));
+  }
+
+  /**
+   * Its taxon and all its values, in the order of their codes: which of them is oddest may change.
+   */
+  private static String all(BoneEntry bone) {
+    return bone.taxon().map(Object::toString).orElse("")
+        + bone.values().entrySet().stream()
+            .map(v -> ", " + v.getKey() + " " + Millimetres.number(v.getValue()))
+            .collect(Collectors.joining());
   }
 
   private static String chance(double p) {

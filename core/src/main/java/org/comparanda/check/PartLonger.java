@@ -21,17 +21,24 @@ record PartLonger() implements ShelfCheck {
         if (part != null && whole != null && part > whole) {
           findings.add(
               Finding.ofValue(
-                  kind(),
-                  entry,
-                  rule.part().value(),
-                  part,
-                  "%s is %s and longer than %s, which is %s and holds it."
-                      .formatted(
-                          rule.part(),
-                          Millimetres.number(part),
-                          rule.whole(),
-                          Millimetres.number(whole)),
-                  "Measure both again; they may stand in each other's column."));
+                      kind(),
+                      entry,
+                      rule.part().value(),
+                      part,
+                      "%s is %s and longer than %s, which is %s and holds it."
+                          .formatted(
+                              rule.part(),
+                              Millimetres.number(part),
+                              rule.whole(),
+                              Millimetres.number(whole)),
+                      "Measure both again; they may stand in each other's column.")
+                  .restingOn(
+                      "%s %s, %s %s"
+                          .formatted(
+                              rule.part(),
+                              Millimetres.number(part),
+                              rule.whole(),
+                              Millimetres.number(whole))));
         }
       }
     }

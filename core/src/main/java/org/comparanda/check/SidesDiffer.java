@@ -32,13 +32,16 @@ record SidesDiffer(SideTolerance tolerance) implements ShelfCheck {
       if (tolerance.exceeds(left, right)) {
         findings.add(
             Finding.ofValue(
-                kind(),
-                pair.left(),
-                code.value(),
-                left,
-                "Left is %s, right is %s."
-                    .formatted(Millimetres.number(left), Millimetres.number(right)),
-                "Measure both sides again, or flag one as pathological."));
+                    kind(),
+                    pair.left(),
+                    code.value(),
+                    left,
+                    "Left is %s, right is %s."
+                        .formatted(Millimetres.number(left), Millimetres.number(right)),
+                    "Measure both sides again, or flag one as pathological.")
+                .restingOn(
+                    "%s: %s and %s"
+                        .formatted(code, Millimetres.number(left), Millimetres.number(right))));
       }
     }
   }

@@ -69,13 +69,14 @@ record SpelledTwoWays() implements ShelfCheck {
             .map(
                 of ->
                     Finding.ofAnimal(
-                        kind(),
-                        of.get(0).animal(),
-                        ShelfEntries.bone(of),
-                        "taxon",
-                        name.value(),
-                        message,
-                        remedy))
+                            kind(),
+                            of.get(0).animal(),
+                            ShelfEntries.bone(of),
+                            "taxon",
+                            name.value(),
+                            message,
+                            remedy)
+                        .correctedBy(Optional.of(new Correction.Name(name, meant))))
             .toList();
   }
 

@@ -105,13 +105,14 @@ record SwappedDigits() implements ShelfCheck {
         .map(
             m ->
                 Finding.ofValue(
-                    kind(),
-                    bone,
-                    code.value(),
-                    mm,
-                    "%s of %s is unlike the rest; with two digits swapped, %s, it is like it."
-                        .formatted(code, Millimetres.number(mm), Millimetres.number(m)),
-                    "Look at the card, or measure again."));
+                        kind(),
+                        bone,
+                        code.value(),
+                        mm,
+                        "%s of %s is unlike the rest; with two digits swapped, %s, it is like it."
+                            .formatted(code, Millimetres.number(mm), Millimetres.number(m)),
+                        "Look at the card, or measure again.")
+                    .correctedBy(Optional.of(Correction.Value.of(bone, code, m))));
   }
 
   private static Optional<BoneEntry> other(BoneEntry bone, Map<String, List<BoneEntry>> animals) {

@@ -77,13 +77,15 @@ record UnitSlip() implements ShelfCheck {
   }
 
   private Finding value(BoneEntry bone, MeasurementCode code, double mm, Slip slip) {
+    double meant = Millimetres.rounded(mm / slip.factor);
     return Finding.ofValue(
-        kind(),
-        bone,
-        code.value(),
-        mm,
-        "%s of %s is %s for its kind.".formatted(code, Millimetres.number(mm), slip.words),
-        "If so, it is %s; look at the card.".formatted(Millimetres.number(mm / slip.factor)));
+            kind(),
+            bone,
+            code.value(),
+            mm,
+            "%s of %s is %s for its kind.".formatted(code, Millimetres.number(mm), slip.words),
+            "If so, it is %s; look at the card.".formatted(Millimetres.number(meant)))
+        .correctedBy(Optional.of(Correction.Value.of(bone, code, meant)));
   }
 
   private void columns(

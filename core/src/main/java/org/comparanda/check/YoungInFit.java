@@ -3,7 +3,9 @@ package org.comparanda.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import org.comparanda.bone.Flag;
 
 /** The age class says that the animal was growing, and no flag keeps its bones out of fits. */
 record YoungInFit() implements ShelfCheck {
@@ -51,13 +53,14 @@ record YoungInFit() implements ShelfCheck {
   private Finding finding(String animal, List<BoneEntry> young) {
     String age = young.get(0).ageClass();
     return Finding.ofAnimal(
-        kind(),
-        animal,
-        ShelfEntries.bone(young),
-        "age_class",
-        age,
-        "%s is recorded as %s, but its bones feed fits of adults.".formatted(animal, age),
-        "Flag its bones as juvenile, or correct the age class.");
+            kind(),
+            animal,
+            ShelfEntries.bone(young),
+            "age_class",
+            age,
+            "%s is recorded as %s, but its bones feed fits of adults.".formatted(animal, age),
+            "Flag its bones as juvenile, or correct the age class.")
+        .correctedBy(Optional.of(new Correction.AnimalFlag(Flag.JUVENILE)));
   }
 
   private static boolean says(String ageClass) {

@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import org.comparanda.check.AcceptedFinding;
 import org.comparanda.check.AnimalChecks;
 import org.comparanda.check.BoneEntry;
 import org.comparanda.check.Finding;
@@ -54,14 +53,7 @@ final class ShelfCheckCommand implements Callable<Integer> {
   @Option(names = "--seed", paramLabel = "N", description = "Seed of --planted.")
   private long seed = DemoFiles.SEED;
 
-  @Option(
-      names = "--accept",
-      paramLabel = "N",
-      description = "Accept the finding with this number in the list; needs --reason.")
-  private int accept;
-
-  @Option(names = "--reason", paramLabel = "TEXT", description = "Why it is accepted.")
-  private String reason = "";
+  @Mixin private FindingArguments answered = new FindingArguments();
 
   @Mixin private TableArguments tables = new TableArguments();
 
@@ -79,6 +71,11 @@ final class ShelfCheckCommand implements Callable<Integer> {
     }
     if ((collection == null) == (table == null)) {
       throw new CannotDo("Say either --collection FILE or --shelf TABLE. Nothing was checked.");
+    }
+    if (table != null && answered.said()) {
+      throw new CannotDo(
+          "A table keeps no answers. Bring it into a collection (shelf add) and answer there, or"
+              + " correct the table itself.");
     }
     Checked checked = table == null ? stored(words) : read(words, table);
     List<Judgement> list = checked.list();
@@ -134,40 +131,32 @@ final class ShelfCheckCommand implements Callable<Integer> {
   private Checked stored(ReferenceTables words) {
     try (Collection opened =
         Collection.open(java.util.Objects.requireNonNull(collection), terminal.clock())) {
-      ShelfEntries entries =
-          ShelfEntries.of(
-              opened.animals().shelf(), words.protocol(), HouseTables.tree(opened, words));
+      ShelfEntries entries = entries(opened, words);
       List<Finding> findings = AnimalChecks.findings(entries);
-      if (accept != 0) {
-        accept(findings, opened);
+      if (answered.answer(findings, opened, terminal)) {
+        entries = entries(opened, words);
+        findings = AnimalChecks.findings(entries);
       }
       return Checked.of(entries.all(), Judgement.of(findings, opened.acceptedFindings().all()));
     }
   }
 
-  private void accept(List<Finding> findings, Collection opened) {
-    if (reason.isBlank() || accept < 1 || accept > findings.size()) {
-      throw new CannotDo(
-          "Nothing was accepted: give a number from the list (1 to "
-              + findings.size()
-              + ") and a --reason.");
-    }
-    opened
-        .acceptedFindings()
-        .accept(AcceptedFinding.of(findings.get(accept - 1), reason, terminal.clock().instant()));
+  private static ShelfEntries entries(Collection opened, ReferenceTables words) {
+    return ShelfEntries.of(
+        opened.animals().shelf(), words.protocol(), HouseTables.tree(opened, words));
   }
 
   private void print(List<Judgement> list) {
     for (int i = 0; i < list.size(); i++) {
       Finding f = list.get(i).finding();
       terminal.say(
-          "%d. %s%s: %s %s%s"
+          "%d. %s: %s %s%s%s"
               .formatted(
                   i + 1,
-                  f.kind(),
-                  f.animal().map(a -> ", " + a + f.bone().map(b -> ", " + b).orElse("")).orElse(""),
+                  FindingArguments.named(f),
                   f.message(),
                   f.remedy(),
+                  collection != null && f.correction().isPresent() ? " [--correct]" : "",
                   list.get(i).accepted().map(a -> " Accepted: " + a.reason()).orElse("")));
     }
   }

@@ -3,7 +3,6 @@ package org.comparanda.slips;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.comparanda.dossier.Dossier;

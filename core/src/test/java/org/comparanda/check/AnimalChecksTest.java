@@ -1,32 +1,31 @@
 package org.comparanda.check;
 
+import static org.comparanda.check.CheckRows.SHEEP;
+import static org.comparanda.check.CheckRows.TABLES;
+import static org.comparanda.check.CheckRows.bone;
+import static org.comparanda.check.CheckRows.check;
+import static org.comparanda.check.CheckRows.code;
+import static org.comparanda.check.CheckRows.entry;
+import static org.comparanda.check.CheckRows.flock;
+import static org.comparanda.check.CheckRows.only;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SplittableRandom;
-import java.util.TreeMap;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Flag;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
-import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.SideTolerance;
-import org.comparanda.tables.ReferenceTables;
-import org.comparanda.taxon.TaxonName;
 import org.junit.jupiter.api.Test;
 
 /** One row or two for each check; values invented, all sentences as a keeper reads them. */
 class AnimalChecksTest {
-  private static final ReferenceTables TABLES = ReferenceTables.shipped();
-  private static final String SHEEP = "Ovis aries";
-
   @Test
   void aValueTenTimesTooSmallIsASlipOfUnit() {
     List<BoneEntry> rows = flock(12);
@@ -179,6 +178,25 @@ class AnimalChecksTest {
   }
 
   @Test
+  void whereOneBoneIsFlaggedAsCastTheRemedyNamesIt() {
+    BoneEntry flagged =
+        entry(
+            "HB-1",
+            SHEEP,
+            "humerus",
+            Set.of(Flag.CAST),
+            "",
+            "resin cast",
+            Map.of(code("GL"), 150.0));
+    BoneEntry other =
+        entry("HB-1", SHEEP, "femur", Set.of(), "", "resin cast", Map.of(code("GL"), 170.0));
+    Finding found = only(new CastInFit(), List.of(flagged, other));
+    assertEquals(
+        "The humerus left is flagged as cast: if no other is one, accept this.", found.remedy());
+    assertEquals(Optional.empty(), found.correction());
+  }
+
+  @Test
   void aTaxonOfTwoAnimalsIsTooFewAndHasNoAnimal() {
     Finding found =
         only(
@@ -230,105 +248,5 @@ class AnimalChecksTest {
     assertTrue(
         AnimalChecks.findings(new ShelfEntries(rows, TABLES.protocol(), TABLES.taxa())).stream()
             .noneMatch(f -> f.message().isBlank() || f.remedy().isBlank()));
-  }
-
-  @Test
-  void anAcceptedFindingComesUpAgainWhenItsValueChanges() {
-    ShelfCheck sides = new SidesDiffer(SideTolerance.usual());
-    Finding accepted = only(sides, sides(158.5));
-    AcceptedFinding acceptance = AcceptedFinding.of(accepted, "healed break", Instant.EPOCH);
-    assertEquals(
-        List.of(Optional.of(acceptance)),
-        Judgement.of(check(sides, sides(158.5)), List.of(acceptance)).stream()
-            .map(Judgement::accepted)
-            .toList());
-    assertEquals(
-        List.of(Optional.empty()),
-        Judgement.of(check(sides, sides(159.5)), List.of(acceptance)).stream()
-            .map(Judgement::accepted)
-            .toList());
-  }
-
-  private static List<BoneEntry> sides(double left) {
-    return List.of(
-        bone("HB-1", SHEEP, "humerus", Side.LEFT, "GL", left),
-        bone("HB-1", SHEEP, "humerus", Side.RIGHT, "GL", 150.0));
-  }
-
-  private static Finding only(ShelfCheck check, List<BoneEntry> rows) {
-    List<Finding> found = check(check, rows);
-    assertEquals(1, found.size(), found.toString());
-    assertEquals(check.kind(), found.get(0).kind());
-    return found.get(0);
-  }
-
-  private static List<Finding> check(ShelfCheck check, List<BoneEntry> rows) {
-    return check.check(new ShelfEntries(rows, TABLES.protocol(), TABLES.taxa()));
-  }
-
-  /** Ordinary sheep humeri, spread 2 in 100, seeded. */
-  private static List<BoneEntry> flock(int animals) {
-    SplittableRandom random = new SplittableRandom(3);
-    List<BoneEntry> rows = new ArrayList<>();
-    for (int i = 0; i < animals; i++) {
-      double size = 1 + 0.06 * (random.nextDouble() - 0.5);
-      rows.add(
-          bone(
-              "HB-1" + i,
-              SHEEP,
-              "humerus",
-              Side.LEFT,
-              "GL",
-              150 * size * (1 + 0.03 * (random.nextDouble() - 0.5)),
-              "Bd",
-              32 * size * (1 + 0.03 * (random.nextDouble() - 0.5)),
-              "SD",
-              16 * size * (1 + 0.03 * (random.nextDouble() - 0.5))));
-    }
-    return rows;
-  }
-
-  private static BoneEntry bone(
-      String animal, String taxon, String element, Side side, Object... codesAndMm) {
-    Map<MeasurementCode, Double> values = new TreeMap<>();
-    for (int i = 0; i < codesAndMm.length; i += 2) {
-      values.put(code(codesAndMm[i].toString()), (Double) codesAndMm[i + 1]);
-    }
-    return new BoneEntry(
-        2,
-        animal,
-        Optional.of(new TaxonName(taxon)),
-        new ElementKey(element),
-        side,
-        Portion.WHOLE,
-        Set.of(),
-        "adult",
-        "",
-        values);
-  }
-
-  private static BoneEntry entry(
-      String animal,
-      String taxon,
-      String element,
-      Set<Flag> flags,
-      String age,
-      String remarks,
-      Map<MeasurementCode, Double> values) {
-    return new BoneEntry(
-        2,
-        animal,
-        Optional.of(new TaxonName(taxon)),
-        new ElementKey(element),
-        Side.LEFT,
-        Portion.WHOLE,
-        flags,
-        age,
-        remarks,
-        values);
-  }
-
-  private static MeasurementCode code(String code) {
-    return new MeasurementCode(code);
   }
 }

@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.comparanda.demo.DemoFiles;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,6 +88,53 @@ class ShelfReportsTest {
     JsonNode first = new ObjectMapper().readTree(out.toFile()).get(0);
     assertTrue(first.get("accepted").asBoolean());
     assertEquals("healed break", first.get("reason").asText());
+  }
+
+  @Test
+  void aFindingIsPutRightAsProposedWithNameAndReason() throws IOException {
+    Path table =
+        Files.writeString(
+            folder.resolve("shelf.csv"),
+            """
+            animal,taxon,element,side,age_class,GL [mm]
+            HB-1,Ovis aries,humerus,left,adult,150
+            HB-2,Ovis aries,humerus,left,juvenile,151
+            """);
+    Path collection = folder.resolve("room.comparanda");
+    assertEquals(0, Typed.command("shelf", "add", table, "--collection", collection).code());
+    Typed list = Typed.command("shelf", "check", "--collection", collection);
+    assertTrue(
+        list.out()
+            .startsWith(
+                "1. YOUNG_IN_FIT, HB-2, humerus left: HB-2 is recorded as juvenile, but its bones"
+                    + " feed fits of adults. Flag its bones as juvenile, or correct the age class."
+                    + " [--correct]"),
+        list.out());
+    Typed nameless = answered(collection, "--correct", 1, "--reason", "milk teeth");
+    assertEquals(2, nameless.code());
+    Typed done = answered(collection, "--correct", 1, "--reason", "milk teeth", "--by", "mb");
+    assertEquals(1, done.code(), done.err());
+    assertTrue(done.err().contains("Corrected: HB-2, flags: \"\" -> \"juvenile\""), done.err());
+    assertTrue(!done.out().contains("YOUNG_IN_FIT"), done.out());
+    Typed few = answered(collection, "--correct", 1, "--reason", "bought", "--by", "mb");
+    assertEquals(2, few.code());
+    assertTrue(
+        few.err().contains("proposes nothing that could be done without looking"), few.err());
+  }
+
+  @Test
+  void aTableKeepsNoAnswers() throws IOException {
+    Path table = Files.writeString(folder.resolve("shelf.csv"), FAULTY);
+    Typed typed =
+        Typed.command("shelf", "check", "--shelf", table, "--accept", 1, "--reason", "seen");
+    assertEquals(2, typed.code());
+    assertTrue(typed.err().contains("A table keeps no answers."), typed.err());
+  }
+
+  private static Typed answered(Path collection, Object... more) {
+    List<Object> words = new ArrayList<>(List.of("shelf", "check", "--collection", collection));
+    words.addAll(List.of(more));
+    return Typed.command(words.toArray());
   }
 
   @Test

@@ -43,7 +43,9 @@ class PileOrderTest {
             List.of(arrival("3", "Ovis aries", "2026-02-01", Arrival.Stage.CLEANED)),
             List.of(new Interest("3", new PersonId("anna"), "wool", Instant.EPOCH)),
             WANTED);
-    assertEquals("Asked for by anna: wool. Five more would raise its kind's share by 4.1 % for the femur: because.", pile.get(0).why());
+    assertEquals(
+        "Asked for by anna: wool. Five more would raise its kind's share by 4.1 % for the femur: because.",
+        pile.get(0).why());
   }
 
   private static Wanted.Entry wanted(String taxon, String element, double gain) {

@@ -147,7 +147,9 @@ class DayBookInFileTest {
                   Optional.empty(),
                   Optional.empty(),
                   Optional.empty(),
+                  Optional.empty(),
                   "measured again",
+                  Optional.empty(),
                   Instant.EPOCH));
       head = collection.dayBookHead();
     }

@@ -96,7 +96,9 @@ class SearchInFileTest {
                 Optional.of("humerus"),
                 Optional.of("Bd"),
                 Optional.of("1"),
+                Optional.empty(),
                 "a giant, seen twice",
+                Optional.empty(),
                 NOW));
     room.oldCards().add(List.of(new OldCard(0, "drawer list", 3, "Schaf, Oberarm li., Kiste 9")));
     room.oldCards().refuse(new CardDecision(1, CardDecision.Kind.REFUSED, ANN, NOW, "box is lost"));

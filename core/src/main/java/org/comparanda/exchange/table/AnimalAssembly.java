@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.Shelf;
@@ -180,10 +181,13 @@ final class AnimalAssembly {
     return first;
   }
 
+  /** Every remark once; one that another row repeats and goes on from is not said twice. */
   private static String remarks(List<BoneRow> rows) {
     Set<String> remarks = new LinkedHashSet<>();
     rows.stream().map(BoneRow::remarks).filter(r -> !r.isEmpty()).forEach(remarks::add);
-    return String.join("; ", remarks);
+    return remarks.stream()
+        .filter(r -> remarks.stream().noneMatch(other -> other.startsWith(r + "; ")))
+        .collect(Collectors.joining("; "));
   }
 
   private static ShelfBone bone(BoneRow row) {

@@ -58,7 +58,8 @@ final class Keeping {
     Signature signature = new Signature();
     CardViewModel card =
         new CardViewModel(room, signature, place.work(), place.ui(), shelf::refresh);
-    FindingsViewModel findings = new FindingsViewModel(room, place.work(), place.ui());
+    FindingsViewModel findings =
+        new FindingsViewModel(room, signature, place.work(), place.ui(), shelf::refresh);
     StockViewModel stock = new StockViewModel(room, place.work(), place.ui());
     SkeletonViewModel skeleton =
         new SkeletonViewModel(

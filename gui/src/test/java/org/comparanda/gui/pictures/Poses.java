@@ -41,7 +41,7 @@ final class Poses {
         new Pose("shelf", "animal", ShelfPoses::animal),
         new Pose("shelf", "import-refused", ShelfPoses::importRefused),
         new Pose("shelf", "card", ShelfPoses::card),
-        new Pose("shelf", "findings", scene -> new Hand(scene).press("page-findings")),
+        new Pose("shelf", "findings", ShelfPoses::findings),
         new Pose("shelf", "stock", scene -> new Hand(scene).press("page-stock")),
         new Pose("shelf", "skeleton", ShelfPoses::skeleton),
         new Pose("bench", "keys", Poses::keys),

@@ -33,6 +33,14 @@ final class ShelfPoses {
     }
   }
 
+  /** A remark of a cast is the first of the list. */
+  static void findings(Scene scene) {
+    Hand hand = new Hand(scene);
+    hand.press("page-findings");
+    hand.select("findings", 0);
+    hand.fill("who", "demo");
+  }
+
   static void animal(Scene scene) {
     new Hand(scene).select("animals", 3);
   }

@@ -5,12 +5,12 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.collections.ListChangeListener;
+import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
-import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
@@ -118,22 +118,42 @@ public final class FindingsPage extends VBox {
     return lines;
   }
 
-  private HBox foot() {
-    TextField reason =
-        Written.field(model.reasonProperty(), "findings-reason", words.get("findings.reason"));
-    HBox.setHgrow(reason, Priority.ALWAYS);
-    HBox foot =
-        new HBox(
-            Written.label(words.get("findings.accept.help"), "note"),
-            reason,
-            Written.button(
-                words.get("findings.accept"),
-                "findings-accept",
-                () ->
-                    Optional.ofNullable(table.getSelectionModel().getSelectedItem())
-                        .ifPresent(j -> model.accept(j.finding()))));
-    foot.getStyleClass().add("page-row");
+  /** What the chosen finding proposes, who and why, and the two answers. */
+  private VBox foot() {
+    CorrectionWords proposals = new CorrectionWords(words, model.room().locale());
+    Label proposed = Written.wrapped(words.get("findings.choose"), "strong");
+    proposed.setId("findings-proposed");
+    Button correct =
+        Written.button(
+            words.get("findings.correct"), "findings-correct", () -> chosen(model::correct));
+    Button accept =
+        Written.button(
+            words.get("findings.accept"), "findings-accept", () -> chosen(model::accept));
+    correct.setDisable(true);
+    accept.setDisable(true);
+    table
+        .getSelectionModel()
+        .selectedItemProperty()
+        .addListener(
+            (o, was, is) -> {
+              Optional<Finding> finding = Optional.ofNullable(is).map(Judgement::finding);
+              proposed.setText(
+                  finding.map(proposals::proposal).orElseGet(() -> words.get("findings.choose")));
+              correct.setDisable(finding.flatMap(Finding::correction).isEmpty());
+              accept.setDisable(finding.isEmpty());
+            });
+    SignatureBar signature = new SignatureBar(model.signature(), words);
+    HBox.setHgrow(signature, Priority.ALWAYS);
+    HBox answers = new HBox(signature, accept, correct);
+    answers.getStyleClass().add("page-row");
+    VBox foot = new VBox(proposed, answers);
+    foot.getStyleClass().add("page-foot");
     return foot;
+  }
+
+  private void chosen(Consumer<Finding> does) {
+    Optional.ofNullable(table.getSelectionModel().getSelectedItem())
+        .ifPresent(j -> does.accept(j.finding()));
   }
 
   private void animals() {

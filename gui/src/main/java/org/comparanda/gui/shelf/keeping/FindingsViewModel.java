@@ -1,7 +1,9 @@
 package org.comparanda.gui.shelf.keeping;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
@@ -10,10 +12,15 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.comparanda.check.AcceptedFinding;
 import org.comparanda.check.AnimalChecks;
+import org.comparanda.check.Correction;
 import org.comparanda.check.Finding;
 import org.comparanda.check.Judgement;
 import org.comparanda.check.ShelfEntries;
+import org.comparanda.reference.AnimalId;
+import org.comparanda.register.Change;
+import org.comparanda.register.ChangeNote;
 import org.comparanda.register.HandOver;
+import org.comparanda.statistics.Outcome;
 
 /** The integrity list: looked through on {@code work}, saying how far it is. */
 public final class FindingsViewModel {
@@ -25,31 +32,34 @@ public final class FindingsViewModel {
   }
 
   private final KeeperRoom room;
+  private final Signature signature;
   private final Executor work;
   private final Executor ui;
+  private final Runnable afterwards;
   private final StringProperty sentence = new SimpleStringProperty("");
-  private final StringProperty reason = new SimpleStringProperty("");
   private final ObjectProperty<Which> which = new SimpleObjectProperty<>(Which.OPEN);
   private final ObservableList<Judgement> listed = FXCollections.observableArrayList();
   private final ObservableList<HandOver> due = FXCollections.observableArrayList();
   private List<Judgement> all = List.of();
+  private String told = "";
   private boolean running;
 
-  public FindingsViewModel(KeeperRoom room, Executor work, Executor ui) {
+  /**
+   * @param afterwards runs on {@code ui} after an animal was put right
+   */
+  public FindingsViewModel(
+      KeeperRoom room, Signature signature, Executor work, Executor ui, Runnable afterwards) {
     this.room = room;
+    this.signature = signature;
     this.work = work;
     this.ui = ui;
+    this.afterwards = afterwards;
     which.addListener((o, was, is) -> list());
   }
 
   /** How far it is, or how much was found. */
   public StringProperty sentenceProperty() {
     return sentence;
-  }
-
-  /** Why a finding is accepted. */
-  public StringProperty reasonProperty() {
-    return reason;
   }
 
   public ObjectProperty<Which> whichProperty() {
@@ -67,6 +77,10 @@ public final class FindingsViewModel {
 
   KeeperRoom room() {
     return room;
+  }
+
+  Signature signature() {
+    return signature;
   }
 
   /** Looks through the shelf; while it does, asking again does nothing. */
@@ -119,23 +133,72 @@ public final class FindingsViewModel {
                         || (which.get() == Which.ACCEPTED) == j.accepted().isPresent())
             .toList());
     long open = all.stream().filter(j -> j.accepted().isEmpty()).count();
-    sentence.set(room.words().get("findings.count", open, all.size() - open));
+    sentence.set(told + room.words().get("findings.count", open, all.size() - open));
   }
 
-  /** Accepts a finding with the reason typed; it is remembered until the value changes. */
+  /** Accepts a finding, by whom and why; it is remembered until the value changes. */
   public void accept(Finding finding) {
-    if (reason.get().isBlank()) {
-      sentence.set(room.words().get("findings.reason.missing"));
+    signed(
+        note -> {
+          AcceptedFinding accepted =
+              AcceptedFinding.of(
+                  finding, note.why(), Optional.of(note.who()), room.clock().instant());
+          signature.used();
+          told = "";
+          work.execute(
+              () -> {
+                room.accepted().accept(accepted);
+                List<AcceptedFinding> now = room.accepted().all();
+                ui.execute(
+                    () -> take(Judgement.of(all.stream().map(Judgement::finding).toList(), now)));
+              });
+        });
+  }
+
+  /** Does what a finding proposes, by whom and why, and looks again. */
+  public void correct(Finding finding) {
+    Optional<AnimalId> animal = finding.animal().map(AnimalId::new);
+    if (finding.correction().isEmpty() || animal.isEmpty()) {
+      sentence.set(room.words().get("correction.none"));
       return;
     }
-    AcceptedFinding accepted =
-        AcceptedFinding.of(finding, reason.get().strip(), room.clock().instant());
-    reason.set("");
-    work.execute(
-        () -> {
-          room.accepted().accept(accepted);
-          List<AcceptedFinding> now = room.accepted().all();
-          ui.execute(() -> take(Judgement.of(all.stream().map(Judgement::finding).toList(), now)));
-        });
+    signed(note -> work.execute(() -> correct(animal.get(), finding.correction().get(), note)));
+  }
+
+  private void correct(AnimalId id, Correction correction, ChangeNote note) {
+    Outcome<List<Change>> done =
+        room.register()
+            .card(id)
+            .map(
+                card ->
+                    correction
+                        .apply(card.animal())
+                        .then(right -> room.register().change(card, card.withAnimal(right), note)))
+            .orElseGet(() -> Outcome.none(room.words().get("card.no.such", id), ""));
+    ui.execute(
+        () ->
+            done.value()
+                .ifPresentOrElse(
+                    changes -> corrected(id),
+                    () ->
+                        sentence.set(
+                            done.fold(
+                                changes -> "",
+                                none ->
+                                    room.words()
+                                        .said((none.reason() + " " + none.remedy()).strip())))));
+  }
+
+  private void corrected(AnimalId id) {
+    signature.used();
+    told = room.words().get("findings.corrected", id) + " ";
+    look();
+    afterwards.run();
+  }
+
+  private void signed(Consumer<ChangeNote> does) {
+    signature
+        .note()
+        .ifPresentOrElse(does, () -> sentence.set(room.words().get("findings.signature.missing")));
   }
 }

@@ -7,7 +7,12 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import org.comparanda.bone.Flag;
+import org.comparanda.check.Correction;
+import org.comparanda.check.Finding;
 import org.comparanda.check.FindingKind;
 import org.comparanda.check.Judgement;
 import org.comparanda.gui.shelf.keeping.FindingsViewModel.Which;
@@ -26,13 +31,16 @@ import org.junit.jupiter.api.io.TempDir;
 /** The shelf's T-1 has a left and a right humerus that differ by a tenth. */
 class FindingsViewModelTest {
   @TempDir Path folder;
+  private final Signature signature = new Signature();
   private Collection collection;
   private FindingsViewModel findings;
 
   @BeforeEach
   void open() {
     collection = KeepersRoom.collection(folder);
-    findings = new FindingsViewModel(KeepersRoom.of(collection), Runnable::run, Runnable::run);
+    findings =
+        new FindingsViewModel(
+            KeepersRoom.of(collection), signature, Runnable::run, Runnable::run, () -> {});
   }
 
   @AfterEach
@@ -41,8 +49,12 @@ class FindingsViewModelTest {
   }
 
   private Judgement sides() {
+    return of(FindingKind.SIDES_DIFFER);
+  }
+
+  private Judgement of(FindingKind kind) {
     return findings.listed().stream()
-        .filter(j -> j.finding().kind() == FindingKind.SIDES_DIFFER)
+        .filter(j -> j.finding().kind() == kind)
         .findFirst()
         .orElseThrow();
   }
@@ -61,16 +73,71 @@ class FindingsViewModelTest {
     findings.look();
     findings.accept(sides().finding());
     assertEquals(
-        "A finding is accepted with a reason; type it first.", findings.sentenceProperty().get());
-    findings.reasonProperty().set("healed break");
+        "Say who answers the finding and why (e.g. healed break, seen on the bone); nothing was"
+            + " stored.",
+        findings.sentenceProperty().get());
+    signature.whoProperty().set("mb");
+    signature.whyProperty().set("healed break");
     findings.accept(sides().finding());
     assertEquals("One finding is open; 1 accepted.", findings.sentenceProperty().get());
     findings.look();
     findings.whichProperty().set(Which.ACCEPTED);
     assertEquals("healed break", sides().accepted().orElseThrow().reason());
+    assertEquals(Optional.of(new PersonId("mb")), sides().accepted().orElseThrow().who());
     assertTrue(
         collection.dayBook().entries().stream()
             .anyMatch(e -> e.subject().startsWith("accepted finding")));
+  }
+
+  @Test
+  void aRemedyIsDoneFromTheListWithNameAndReason() {
+    AnimalCard two = collection.register().card(new AnimalId("T-2")).orElseThrow();
+    assertTrue(
+        collection
+            .register()
+            .change(
+                two,
+                two.withAnimal(two.animal().withAgeClass("juvenile")),
+                new ChangeNote(new PersonId("p1"), "teeth"))
+            .value()
+            .isPresent());
+    findings.look();
+    Finding young = of(FindingKind.YOUNG_IN_FIT).finding();
+    assertEquals(
+        "Proposed: T-2: the animal gets the flag juvenile, for all its bones.",
+        new CorrectionWords(findings.room().words(), Locale.ENGLISH).proposal(young));
+    findings.correct(young);
+    assertTrue(collection.register().card(new AnimalId("T-2")).orElseThrow().animal().feedsFits());
+    signature.whoProperty().set("mb");
+    signature.whyProperty().set("milk teeth seen");
+    findings.correct(young);
+    assertEquals(
+        Set.of(Flag.JUVENILE),
+        collection.register().card(new AnimalId("T-2")).orElseThrow().animal().flags());
+    assertEquals(
+        "T-2 was put right. 2 findings are open; 0 accepted.", findings.sentenceProperty().get());
+    assertEquals(
+        "T-2 is no longer as it was when the list was made. Nothing was stored. Look again.",
+        saidWith("again"));
+    findings.correct(sides().finding());
+    assertTrue(findings.sentenceProperty().get().startsWith("Nothing is proposed"));
+  }
+
+  private String saidWith(String why) {
+    Finding young =
+        new Finding(
+            FindingKind.YOUNG_IN_FIT,
+            Optional.of("T-2"),
+            Optional.of("all"),
+            Optional.of("age_class"),
+            Optional.of("juvenile"),
+            "",
+            "",
+            Optional.empty(),
+            Optional.of(new Correction.AnimalFlag(Flag.JUVENILE)));
+    signature.whyProperty().set(why);
+    findings.correct(young);
+    return findings.sentenceProperty().get();
   }
 
   @Test
