@@ -99,6 +99,18 @@ class GuiRulesTest {
           .because("a control draws plain records");
 
   @ArchTest
+  static final ArchRule tabLeavesEveryBox =
+      noClasses()
+          .that()
+          .doNotHaveFullyQualifiedName("org.comparanda.gui.control.Prose")
+          .should()
+          .callConstructorWhere(
+              describe(
+                  "makes a text area of JavaFX",
+                  call -> call.getTargetOwner().isEquivalentTo(javafx.scene.control.TextArea.class)))
+          .because("Tab would write a character in it, and a person without a mouse be caught");
+
+  @ArchTest
   static final ArchRule noStaticState =
       fields()
           .that()

@@ -10,9 +10,9 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.control.Alert;
-import javafx.scene.control.TextArea;
 import javafx.stage.Stage;
 import org.comparanda.gui.capture.Memory;
+import org.comparanda.gui.control.Prose;
 import org.comparanda.gui.text.Words;
 import org.comparanda.gui.welcome.WelcomeView;
 import org.comparanda.gui.welcome.WelcomeViewModel;
@@ -152,7 +152,9 @@ public final class Desktop extends Application {
   private static void show(String message, String account) {
     Alert alert = new Alert(Alert.AlertType.ERROR, message);
     alert.setHeaderText(null);
-    TextArea full = new TextArea(account);
+    Prose full = new Prose();
+    full.setText(account);
+    full.setWrapText(false);
     full.setEditable(false);
     alert.getDialogPane().setExpandableContent(full);
     alert.show();

@@ -2,23 +2,22 @@ package org.comparanda.gui.sizedesk;
 
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextArea;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.Prose;
 import org.comparanda.gui.text.Words;
 
 /** The paragraph for a paper, with a button that copies it. */
 final class MethodsPage extends VBox {
   MethodsPage(SizeDeskViewModel model, Words words) {
     getStyleClass().add("diagnostics");
-    TextArea text = new TextArea();
+    Prose text = new Prose();
     text.setId("methods");
     text.setAccessibleText(words.get("page.methods"));
     text.setEditable(false);
-    text.setWrapText(true);
     text.textProperty().bind(model.shownProperty().map(SizeShown::methods));
     VBox.setVgrow(text, Priority.ALWAYS);
     Label copied = new Label();

@@ -9,12 +9,12 @@ import java.util.Set;
 import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
-import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.util.StringConverter;
 import org.comparanda.bone.Flag;
+import org.comparanda.gui.control.Prose;
 import org.comparanda.gui.text.Words;
 import org.comparanda.register.CardField;
 
@@ -40,9 +40,8 @@ final class FieldInput {
       return flags(text);
     }
     if (field == CardField.REMARKS || field == CardField.PERMIT_WORDS) {
-      TextArea area = new TextArea();
+      Prose area = new Prose();
       area.setPrefRowCount(2);
-      area.setWrapText(true);
       area.textProperty().bindBidirectional(text);
       return area;
     }
