@@ -1,11 +1,8 @@
 package org.comparanda.gui.control;
 
-import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import javafx.collections.ListChangeListener;
-import javafx.collections.ObservableList;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
@@ -32,33 +29,34 @@ public final class ReadableColumns {
     // Called through, so that the table still scrolls where the columns don't fit.
     table.setColumnResizePolicy(
         asked -> TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN.call(asked));
-    ListChangeListener<T> changed = change -> fit(table);
+    LongestWords<T> words = new LongestWords<>(table);
+    ListChangeListener<T> changed = change -> fit(table, words);
     table.getItems().addListener(changed);
     table
         .itemsProperty()
         .addListener(
             (o, was, is) -> {
               is.addListener(changed);
-              fit(table);
+              fit(table, words);
             });
     table
         .skinProperty()
         .addListener(
             (o, was, is) -> {
               table.getProperties().remove(ReadableColumns.class);
-              fit(table);
+              fit(table, words);
             });
-    table.layoutBoundsProperty().addListener((o, was, is) -> followed(table));
+    table.layoutBoundsProperty().addListener((o, was, is) -> followed(table, words));
   }
 
   /** Fits the columns again whenever the size of the text changes, once there is a head to ask. */
-  private static void followed(TableView<?> table) {
+  private static <T> void followed(TableView<T> table, LongestWords<T> words) {
     head(table)
         .filter(label -> table.getProperties().putIfAbsent(ReadableColumns.class, label) == null)
         .ifPresent(
             label -> {
-              label.fontProperty().addListener((o, was, is) -> fit(table));
-              fit(table);
+              label.fontProperty().addListener((o, was, is) -> fit(table, words));
+              fit(table, words);
             });
   }
 
@@ -77,18 +75,13 @@ public final class ReadableColumns {
     }
   }
 
-  private static <T> void fit(TableView<T> table) {
+  private static <T> void fit(TableView<T> table, LongestWords<T> words) {
     Font font = head(table).map(Labeled::getFont).orElseGet(Font::getDefault);
     Font bold = Font.font(font.getFamily(), FontWeight.BOLD, font.getSize());
-    ObservableList<T> items = table.getItems();
-    for (TableColumn<T, ?> column : table.getColumns()) {
-      String longest =
-          IntStream.range(0, items.size())
-              .mapToObj(i -> String.valueOf(column.getCellData(i)))
-              .flatMap(text -> Stream.of(text.split("\\s+")))
-              .max(Comparator.comparingInt(String::length))
-              .orElse("");
-      double cell = width(longest, bold) + CELL_EM * font.getSize();
+    List<String> longest = words.now();
+    for (int i = 0; i < longest.size(); i++) {
+      TableColumn<T, ?> column = table.getColumns().get(i);
+      double cell = width(longest.get(i), bold) + CELL_EM * font.getSize();
       double head = width(column.getText(), bold) + HEAD_EM * font.getSize();
       column.setMinWidth(Math.max(cell, head));
     }
