@@ -16,8 +16,7 @@ final class TrayTable extends TableView<TrayLine> {
     setItems(model.trays());
     setAccessibleText(words.get("trays"));
     setPlaceholder(new Label(words.get("trays.none")));
-    column(words.get("column.priority"), 46, TrayTable::rank);
-    column(words.get("column.tray"), 150, line -> line.tray().name());
+    column(words.get("column.tray"), 150, line -> name(line, words));
     column(words.get("column.state"), 82, line -> words.word("state", line.tray().state()));
     column(
         words.get("column.with"), 72, line -> line.tray().assignedTo().map(words::who).orElse(""));
@@ -33,9 +32,13 @@ final class TrayTable extends TableView<TrayLine> {
             });
   }
 
-  private static String rank(TrayLine line) {
+  /** Its name; under it how soon it is wanted, where somebody set that. */
+  private static String name(TrayLine line, TrayWords words) {
     Priority priority = line.tray().priority();
-    return priority.equals(Priority.ordinary()) ? "" : String.valueOf(priority.rank());
+    String name = line.tray().name();
+    return priority.equals(Priority.ordinary())
+        ? name
+        : words.get("trays.wanted", name, words.get("priority." + priority.rank()));
   }
 
   private void column(String title, double width, Function<TrayLine, String> text) {
