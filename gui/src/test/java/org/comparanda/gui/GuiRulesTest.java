@@ -107,7 +107,8 @@ class GuiRulesTest {
           .callConstructorWhere(
               describe(
                   "makes a text area of JavaFX",
-                  call -> call.getTargetOwner().isEquivalentTo(javafx.scene.control.TextArea.class)))
+                  call ->
+                      call.getTargetOwner().isEquivalentTo(javafx.scene.control.TextArea.class)))
           .because("Tab would write a character in it, and a person without a mouse be caught");
 
   @ArchTest

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -39,13 +40,23 @@ public final class AppFrame extends BorderPane {
     wordsPane = new WordsPane(words, this::closeWords);
     rail.setOnWords(this::explainWords);
     getStyleClass().add("frame");
-    setLeft(rail);
+    setLeft(scrolled(rail));
     place.setFitToHeight(true);
     place.setFocusTraversable(false);
     setCenter(place);
     if (!screens.isEmpty()) {
       open(screens.get(0));
     }
+  }
+
+  /** Large text needs more height than the window has, and every button of the rail is needed. */
+  private static PlainScroll scrolled(Rail rail) {
+    PlainScroll scroll = new PlainScroll(rail);
+    scroll.setFitToHeight(true);
+    scroll.setFocusTraversable(false);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.getStyleClass().add("rail-place");
+    return scroll;
   }
 
   Rail rail() {

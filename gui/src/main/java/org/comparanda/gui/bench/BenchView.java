@@ -177,6 +177,7 @@ public final class BenchView extends StackPane {
     StackPane shown = new StackPane(falling, reasons);
     VBox all = new VBox(answer, shown, new DrawerCard(bench, words), below);
     all.getStyleClass().add("bench-answers");
+    all.visibleProperty().bind(large.visibleProperty().not()); // what lies beneath takes no keys
     VBox.setVgrow(shown, Priority.ALWAYS);
     return new StackPane(all, large);
   }

@@ -27,7 +27,7 @@ public final class OutlineCard extends BorderPane {
   private final Label caption = wrapped("note");
   private final BoneDrawing drawing = new BoneDrawing();
   private final VBox under = new VBox();
-  private final VBox explained = new VBox(definition, mistakes);
+  private final VBox explained = new Beside(definition, mistakes);
 
   /**
    * @param bone changes with the bone in hand
@@ -111,5 +111,17 @@ public final class OutlineCard extends BorderPane {
     label.getStyleClass().add(style);
     HBox.setHgrow(label, Priority.ALWAYS);
     return label;
+  }
+
+  /** Texts beside the drawing: their card is asked how high it must be before it has a width. */
+  private static final class Beside extends VBox {
+    Beside(Label... texts) {
+      super(texts);
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+      return super.computeMinHeight(width < 0 ? prefWidth(-1) : width);
+    }
   }
 }

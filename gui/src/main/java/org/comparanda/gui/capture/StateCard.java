@@ -53,6 +53,7 @@ public final class StateCard extends VBox {
     keys.setId("state-keys");
     keys.getStyleClass().setAll("record");
     keys.setWrapText(true);
+    keys.setMinHeight(USE_PREF_SIZE);
     keys.setOnAction(event -> state.typed('\n'));
     keys.managedProperty().bind(keys.visibleProperty());
     question.managedProperty().bind(question.visibleProperty());

@@ -27,6 +27,7 @@ final class AgreementPane extends VBox {
     sentence.setId("agreement-sentence");
     sentence.getStyleClass().add("strong");
     sentence.setWrapText(true);
+    sentence.setMinHeight(USE_PREF_SIZE);
     Pick<AgreementViewModel.Rank> rank =
         new Pick<>(
             "rank",

@@ -42,6 +42,7 @@ final class MappingPane extends VBox {
     setId("mapping");
     getStyleClass().add("mapping");
     rows.setId("mapping-rows");
+    rows.setAccessibleText(words.get("mapping.rows"));
     rows.setPlaceholder(new Label());
     VBox.setVgrow(rows, Priority.ALWAYS);
     register.setId("mapping-register");
@@ -52,9 +53,11 @@ final class MappingPane extends VBox {
     go.setOnAction(event -> model.tryMapped(choices(), unknown()));
     saved.setId("mapping-saved");
     saved.setPromptText(words.get("mapping.saved"));
+    saved.setAccessibleText(words.get("mapping.saved"));
     saved.setOnAction(event -> Optional.ofNullable(saved.getValue()).ifPresent(model::trySaved));
     name.setId("mapping-name");
     name.setPromptText(words.get("mapping.name"));
+    name.setAccessibleText(words.get("mapping.name"));
     Button keep = new Button(words.get("mapping.save"));
     keep.setId("mapping-save");
     keep.disableProperty().bind(name.textProperty().isEmpty());
@@ -129,6 +132,7 @@ final class MappingPane extends VBox {
     ColumnGuess guess = preview.columns().get(place);
     ComboBox<String> role = new ComboBox<>();
     role.setId("role-" + place);
+    role.setAccessibleText(words.get("mapping.role.of", guess.header()));
     role.getItems().add(words.get("mapping.aside"));
     if (guess.role().isEmpty() && preview.holdsNumbers(place)) {
       role.getItems().add(words.get("mapping.new"));
@@ -137,6 +141,7 @@ final class MappingPane extends VBox {
     role.setValue(guess.role().orElse(words.get("mapping.aside")));
     ComboBox<String> unit = new ComboBox<>();
     unit.setId("unit-" + place);
+    unit.setAccessibleText(words.get("mapping.unit.of", guess.header()));
     for (LengthUnit each : LengthUnit.values()) {
       unit.getItems().add(each.symbol());
     }

@@ -98,6 +98,8 @@ final class MorePanel extends VBox {
   private Button tree() {
     tree.setId("tree");
     tree.setMaxWidth(Double.MAX_VALUE);
+    tree.setWrapText(true);
+    tree.setMinHeight(USE_PREF_SIZE);
     tree.setOnAction(event -> files.tree().get().ifPresent(choices::climb));
     return tree;
   }

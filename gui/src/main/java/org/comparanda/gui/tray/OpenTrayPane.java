@@ -38,6 +38,7 @@ final class OpenTrayPane extends VBox {
     bones = new BonesPane(model);
     counts = new ListView<>(model.counts());
     counts.setId("counts");
+    counts.setAccessibleText(words.get("page.counts"));
     counts.getStyleClass().add("card");
     VBox.setVgrow(pages, Priority.ALWAYS);
     choice.getChildren().setAll(choices(printing));

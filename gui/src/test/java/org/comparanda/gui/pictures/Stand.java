@@ -31,7 +31,8 @@ record Stand(
 
   /**
    * Every screen as it opens and in the states of {@link Poses}: the first state of each, or with
-   * {@code -Dproof.size=full} all; {@code -Dscreen=} takes those whose name begins so.
+   * {@code -Dproof.size=full} all; {@code -Dscreen=} takes those whose name begins so (a regular
+   * expression).
    */
   List<Case> cases() {
     List<Case> cases = new ArrayList<>();
@@ -46,7 +47,7 @@ record Stand(
             p ->
                 cases.add(new Case(p.screen() + " " + p.state(), p.screen(), p.shelf(), p.take())));
     return cases.stream()
-        .filter(c -> c.name().startsWith(System.getProperty("screen", "")))
+        .filter(c -> c.name().matches(System.getProperty("screen", "") + ".*"))
         .toList();
   }
 

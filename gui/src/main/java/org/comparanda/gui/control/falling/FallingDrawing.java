@@ -154,8 +154,11 @@ record FallingDrawing(Plan plan, Palette palette) {
     return greyed(r) ? palette.muted() : palette.fillOf(r.row().look());
   }
 
+  /** Its edges lie on whole pixels: between two they would be faint. */
   private static void bar(
-      Pen pen, double x, double y, double wide, double thick, Tint tint, Tint edge) {
+      Pen pen, double left, double top, double wide, double thick, Tint tint, Tint edge) {
+    double x = Math.floor(left) + 0.5;
+    double y = Math.floor(top) + 0.5;
     List<Xy> corners =
         List.of(
             new Xy(x, y), new Xy(x + wide, y), new Xy(x + wide, y + thick), new Xy(x, y + thick));

@@ -6,8 +6,8 @@ import java.util.Optional;
 record BandLook(Tint fill, Optional<Dash> edge) {
   static BandLook of(Band.Kind kind, Palette palette) {
     return switch (kind) {
-      case PREDICTION -> new BandLook(palette.muted().withAlpha(0.10), Optional.of(Dash.DASHED));
-      case CONFIDENCE -> new BandLook(palette.muted().withAlpha(0.10), Optional.of(Dash.SOLID));
+      case PREDICTION -> new BandLook(palette.muted().withAlpha(0.07), Optional.of(Dash.DASHED));
+      case CONFIDENCE -> new BandLook(palette.muted().withAlpha(0.07), Optional.of(Dash.SOLID));
       case PREDICTION_BESIDE ->
           new BandLook(palette.muted().withAlpha(0), Optional.of(Dash.DOTTED));
     };

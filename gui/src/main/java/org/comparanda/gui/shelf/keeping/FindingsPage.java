@@ -45,6 +45,7 @@ public final class FindingsPage extends VBox {
     setId("findings-page");
     getStyleClass().addAll("card", "findings-page");
     table.setId("findings");
+    table.setAccessibleText(words.get("findings.title"));
     table.setItems(model.listed());
     table.setPlaceholder(new Label(words.get("findings.empty")));
     column("finding.kind", 130, j -> words.get("kind." + j.finding().kind()));

@@ -38,6 +38,7 @@ public final class TaxaPage extends VBox {
     setId("taxa-page");
     getStyleClass().addAll("card", "taxa-page");
     table.setId("taxa");
+    table.setAccessibleText(words.get("taxa.title"));
     table.setItems(model.listed());
     column("taxa.name", 330, r -> " ".repeat(4 * r.depth()) + r.name())
         .setCellFactory(c -> new WrappedCell<>("taxon"));

@@ -39,6 +39,7 @@ public final class WantedPage extends VBox {
     setId("wanted-page");
     getStyleClass().addAll("card", "findings-page");
     table.setId("wanted");
+    table.setAccessibleText(words.get("wanted.title"));
     table.setItems(model.listed());
     table.setPlaceholder(new Label(words.get("wanted.none")));
     column("wanted.place", 60, e -> Integer.toString(model.listed().indexOf(e) + 1));

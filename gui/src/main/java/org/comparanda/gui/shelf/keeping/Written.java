@@ -46,6 +46,7 @@ public final class Written {
     TextField field = new TextField();
     field.setId(id);
     field.setPromptText(prompt);
+    field.setAccessibleText(prompt);
     field.textProperty().bindBidirectional(text);
     return field;
   }
