@@ -32,6 +32,12 @@ public final class AnimalChecks {
     return findings(entries, (number, kind) -> {});
   }
 
+  /** Single values that look like another unit. */
+  public static List<Finding> unitSlips(ShelfEntries entries) {
+    return new UnitSlip()
+        .check(entries).stream().filter(finding -> finding.animal().isPresent()).toList();
+  }
+
   /** Hears which check begins, by its number and kind. */
   public interface Watcher {
     void begins(int number, FindingKind kind);

@@ -40,7 +40,9 @@ final class ShelfAdd implements Callable<Integer> {
 
   private final Terminal terminal;
 
-  @Parameters(paramLabel = "TABLE", description = "CSV, one row per bone or per animal.")
+  @Parameters(
+      paramLabel = "TABLE",
+      description = "CSV or spreadsheet (.xlsx): a row for each animal, each bone or each reading.")
   private Path table = Path.of("");
 
   @Option(

@@ -11,8 +11,8 @@ import picocli.CommandLine.Option;
 @Command(
     name = "mappings",
     description = {
-      "List the saved mappings of a collection, or show one as text; saved to a file, it serves as",
-      "--mapping FILE anywhere."
+      "List the saved mappings of a collection, show one as text, or delete one. Saved to a file,",
+      "its text serves as --mapping FILE anywhere."
     },
     mixinStandardHelpOptions = true)
 final class ShelfMappings implements Callable<Integer> {
@@ -23,6 +23,9 @@ final class ShelfMappings implements Callable<Integer> {
   @Option(names = "--show", paramLabel = "NAME", description = "Show this one.")
   private @Nullable String shown;
 
+  @Option(names = "--delete", paramLabel = "NAME", description = "Delete this one.")
+  private @Nullable String deleted;
+
   ShelfMappings(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -30,17 +33,30 @@ final class ShelfMappings implements Callable<Integer> {
   @Override
   public Integer call() {
     try (Collection opened = collection.open(terminal)) {
-      if (shown == null) {
-        opened.mappings().names().forEach(terminal::say);
-      } else {
+      if (deleted != null) {
+        text(opened, deleted);
+        opened.mappings().remove(deleted);
         terminal.say(
-            opened
-                .mappings()
-                .text(shown)
-                .orElseThrow(() -> new CannotDo("There is no mapping \"" + shown + "\"."))
-                .strip());
+            "The mapping \"" + deleted + "\" is gone. The Day Book says that it was there.");
+      } else if (shown != null) {
+        terminal.say(text(opened, shown));
+      } else {
+        opened.mappings().names().forEach(terminal::say);
       }
     }
     return Terminal.FINE;
+  }
+
+  private static String text(Collection opened, String name) {
+    return opened
+        .mappings()
+        .text(name)
+        .orElseThrow(
+            () ->
+                new CannotDo(
+                    "There is no mapping \""
+                        + name
+                        + "\". Nothing was changed. shelf mappings lists them."))
+        .strip();
   }
 }

@@ -13,4 +13,7 @@ public interface TableMappings {
 
   /** Saves a text under a name; an earlier one of that name is replaced. */
   void save(String name, String text);
+
+  /** Removes the one under that name; the Day Book says that it was there. */
+  void remove(String name);
 }

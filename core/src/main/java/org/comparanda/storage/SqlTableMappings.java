@@ -39,4 +39,19 @@ record SqlTableMappings(Database database, DayBookRows dayBook) implements Table
           return name;
         });
   }
+
+  @Override
+  public void remove(String name) {
+    database.write(
+        h -> {
+          int removed =
+              h.createUpdate("delete from table_mapping where name = :name")
+                  .bind("name", name)
+                  .execute();
+          if (removed > 0) {
+            dayBook.wrote(h, Kept.MAPPING, name, "removed");
+          }
+          return name;
+        });
+  }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.comparanda.daybook.Verdict;
 import org.comparanda.storage.Collection;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -111,6 +112,31 @@ class ShelfMappingTest {
               .values()
               .iterator()
               .next());
+    }
+  }
+
+  @Test
+  void aSavedMappingIsDeletedAndTheDayBookStaysSound() {
+    Typed.command(
+        "shelf",
+        "add",
+        table,
+        "--collection",
+        file,
+        "--as",
+        AS,
+        "--leave",
+        "Observer",
+        "--save-mapping",
+        "house");
+    assertEquals("house", Typed.command("shelf", "mappings", "--collection", file).out().strip());
+    Typed gone = Typed.command("shelf", "mappings", "--collection", file, "--delete", "house");
+    assertEquals(0, gone.code(), gone.err());
+    assertEquals("", Typed.command("shelf", "mappings", "--collection", file).out().strip());
+    Typed twice = Typed.command("shelf", "mappings", "--collection", file, "--delete", "house");
+    assertTrue(twice.err().contains("There is no mapping \"house\""), twice.err());
+    try (Collection room = Collection.open(file, Typed.CLOCK)) {
+      assertTrue(room.verifyDayBook() instanceof Verdict.Sound);
     }
   }
 

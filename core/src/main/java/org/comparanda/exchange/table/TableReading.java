@@ -83,6 +83,9 @@ final class TableReading {
       return new TableRefused<>(problems.report());
     }
     List<AnimalCard> cards = assembly.cards();
+    if (problems.isEmpty()) {
+      SlippedValues.note(cards, known).ifPresent(notes::add);
+    }
     return problems.isEmpty()
         ? new TableRead<>(content.apply(cards), known.protocol(), facts())
         : new TableRefused<>(problems.report());
@@ -127,10 +130,15 @@ final class TableReading {
     UnitDoubts units = new UnitDoubts();
     LongBones together = new LongBones();
     RowReading reading = new RowReading(file, options, known, found.decimal(), found.columns());
+    List<String> header = rowsOfTable().header();
     rowsOfTable()
         .eachRow(
             problems,
             (number, cells) -> {
+              if (header.equals(cells.stream().map(Cell::text).toList())) {
+                problems.row(number, "the header stands here once more", "Take the row out.");
+                return;
+              }
               List<LongBones.Sighting> seen = new ArrayList<>();
               List<BoneRow> read =
                   reading.read(

@@ -40,6 +40,10 @@ final class TextCheck {
       problems.file("is a folder", "Name the table itself.");
     } else if (Files.size(path) == 0) {
       problems.file("the file is empty", "Save the table again, with a header row.");
+    } else if (utf16()) {
+      problems.file(
+          "the text is UTF-16, not UTF-8",
+          "Save the table with the encoding UTF-8 and import it again.");
     } else if (zeroByte()) {
       problems.file(
           "the file is binary, not a text table",
@@ -52,6 +56,16 @@ final class TextCheck {
             "the text is not UTF-8",
             "Save the table with the encoding UTF-8 and import it again.");
       }
+    }
+  }
+
+  /** By the two bytes that such a file begins with. */
+  private boolean utf16() throws IOException {
+    try (InputStream in = Files.newInputStream(path)) {
+      byte[] mark = in.readNBytes(2);
+      return mark.length == 2
+          && ((mark[0] == (byte) 0xFF && mark[1] == (byte) 0xFE)
+              || (mark[0] == (byte) 0xFE && mark[1] == (byte) 0xFF));
     }
   }
 

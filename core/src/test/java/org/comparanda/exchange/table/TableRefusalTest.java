@@ -242,4 +242,27 @@ class TableRefusalTest {
         .cardsFor(shelf, files.file(text))
         .fold(r -> "", report -> report.problems().get(0).remedy());
   }
+
+  @Test
+  void aHeaderThatStandsTwiceIsOneProblem() {
+    ProblemReport report =
+        files.refused(
+            PLAIN,
+            lines(
+                "taxon;element;GL;Bd",
+                "Ovis aries;humerus;150;30",
+                "taxon;element;GL;Bd",
+                "Ovis aries;humerus;151;31"));
+    assertEquals(1, report.count(), report.lines().toString());
+    assertEquals("the header stands here once more", report.problems().get(0).message());
+    assertEquals(Optional.of(3L), report.problems().get(0).row());
+  }
+
+  @Test
+  void textInTwoBytesALetterIsNamedAsSuch() {
+    byte[] text = "taxon;element;GL\nOvis aries;humerus;150\n".getBytes(StandardCharsets.UTF_16);
+    assertEquals(
+        "the text is UTF-16, not UTF-8",
+        files.refused(PLAIN, files.file(text)).problems().get(0).message());
+  }
 }

@@ -23,6 +23,7 @@ final class ImportPane extends VBox {
   private final TableView<TableProblem> problems = new TableView<>();
   private final Button add = new Button();
   private final Button fromStart = new Button();
+  private final Button onceMore = new Button();
   private final Label begun = new Label();
   private final Button leave = new Button();
   private final Button stop = new Button();
@@ -57,6 +58,10 @@ final class ImportPane extends VBox {
     fromStart.setOnAction(event -> model.addFromStart());
     fromStart.visibleProperty().bind(begun.visibleProperty());
     fromStart.managedProperty().bind(begun.visibleProperty());
+    onceMore.setId("import-once-more");
+    onceMore.setText(words.get("import.once_more"));
+    onceMore.setOnAction(event -> model.importOnceMore());
+    onceMore.managedProperty().bind(onceMore.visibleProperty());
     leave.setId("import-leave");
     leave.setOnAction(event -> model.leaveImport());
     stop.setId("import-stop");
@@ -65,7 +70,7 @@ final class ImportPane extends VBox {
     choices = new ImportChoices(model, words);
     mapping = new MappingPane(model, words);
     VBox.setVgrow(mapping, Priority.ALWAYS);
-    HBox buttons = new HBox(add, fromStart, stop, leave);
+    HBox buttons = new HBox(add, fromStart, onceMore, stop, leave);
     buttons.getStyleClass().add("buttons");
     VBox.setVgrow(problems, Priority.ALWAYS);
     getChildren().addAll(sentence, begun, mapping, choices, problems, buttons);
@@ -87,6 +92,7 @@ final class ImportPane extends VBox {
     add.setText(words.get(state.begun().isPresent() ? "import.go_on" : "import.add"));
     add.setVisible(state.stage() == Stage.SOUND);
     add.setManaged(add.isVisible());
+    onceMore.setVisible(state.stage() == Stage.KNOWN);
     leave.setText(words.get(state.stage() == Stage.SOUND ? "import.leave" : "import.close"));
     leave.setDisable(state.running());
     stop.setVisible(state.running());

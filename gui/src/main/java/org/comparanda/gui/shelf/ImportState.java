@@ -32,6 +32,8 @@ public record ImportState(
     MAPPING,
     READING,
     REFUSED,
+    /** A table with the same content was imported before. */
+    KNOWN,
     SOUND,
     WRITING,
     STOPPED,

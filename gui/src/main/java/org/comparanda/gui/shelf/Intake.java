@@ -1,7 +1,6 @@
 package org.comparanda.gui.shelf;
 
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +15,6 @@ import org.comparanda.exchange.table.ColumnGuess;
 import org.comparanda.exchange.table.TableOptions;
 import org.comparanda.exchange.table.TableOutcome;
 import org.comparanda.exchange.table.TablePreview;
-import org.comparanda.exchange.table.TableProblem;
 import org.comparanda.exchange.table.TableRead;
 import org.comparanda.exchange.table.TableReader;
 import org.comparanda.gui.shelf.ImportState.Stage;
@@ -26,7 +24,6 @@ import org.comparanda.reference.Shelf;
 import org.comparanda.reference.TableMappings;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.SetDown;
-import org.comparanda.register.TableIntake;
 import org.comparanda.tables.ColumnWordTable;
 
 /**
@@ -34,20 +31,21 @@ import org.comparanda.tables.ColumnWordTable;
  * of it (units, new names) is kept until another table is tried.
  */
 final class Intake {
-  private static final int KEPT_DAYS = TableIntake.KEPT_DAYS;
-
   private final ShelfRoom room;
+  private final ImportWords said;
   private final Executor work;
   private final Executor ui;
   private final Runnable afterwards;
   private final ObjectProperty<ImportState> state = new SimpleObjectProperty<>(ImportState.none());
   private Path table = Path.of("");
   private TableOptions options = TableOptions.withDefaults();
+  private Optional<Path> onceMore = Optional.empty();
   private Optional<TableRead<List<AnimalCard>>> sound = Optional.empty();
   private AtomicBoolean stopped = new AtomicBoolean();
 
   Intake(ShelfRoom room, Executor work, Executor ui, Runnable afterwards) {
     this.room = room;
+    said = new ImportWords(room.words());
     this.work = work;
     this.ui = ui;
     this.afterwards = afterwards;
@@ -61,6 +59,13 @@ final class Intake {
   void tryTable(Path other, Shelf against) {
     table = other;
     options = TableOptions.withDefaults();
+    onceMore = Optional.empty();
+    look(against);
+  }
+
+  /** Looks at a table although one with the same content was imported before. */
+  void tryOnceMore(Shelf against) {
+    onceMore = Optional.of(table);
     look(against);
   }
 
@@ -81,9 +86,10 @@ final class Intake {
     AtomicBoolean stop = begin(Stage.READING, room.words().get("import.reading", name));
     TableReader reader = TableReader.of(room.protocol(), room.tree(), options);
     Path looked = table;
+    boolean known = onceMore.equals(Optional.of(table));
     work.execute(
         () -> {
-          Optional<ImportedTable> before = room.adding().before(looked);
+          Optional<ImportedTable> before = known ? Optional.empty() : room.adding().before(looked);
           TableOutcome<TablePreview> seen = reader.preview(looked, ColumnWordTable.shipped());
           List<String> saved = room.adding().mappings().map(TableMappings::names).orElse(List.of());
           ui.execute(
@@ -91,7 +97,7 @@ final class Intake {
                 if (stop.get()) {
                   saidStopped();
                 } else if (before.isPresent()) {
-                  refusedWith(said(before.get(), name));
+                  state.set(said.known(before.get(), name));
                 } else {
                   looked(seen, saved, against);
                 }
@@ -99,25 +105,11 @@ final class Intake {
         });
   }
 
-  private String said(ImportedTable before, String name) {
-    return room.words()
-        .get(
-            "import.before",
-            name,
-            before.at().toString().substring(0, 10),
-            before.file(),
-            before.animals());
-  }
-
   private void looked(TableOutcome<TablePreview> seen, List<String> saved, Shelf against) {
     seen.fold(
             read -> Optional.of(read.content()),
             report -> {
-              state.set(
-                  new ImportState(
-                      Stage.REFUSED,
-                      room.words().said(report.lines().get(0)),
-                      byRow(report.problems())));
+              state.set(said.refused(report));
               return Optional.<TablePreview>empty();
             })
         .ifPresent(
@@ -184,6 +176,11 @@ final class Intake {
     work.execute(() -> room.adding().mappings().ifPresent(m -> m.save(name, text)));
   }
 
+  /** Deletes the mapping saved under a name. */
+  void forgetMapping(String name) {
+    work.execute(() -> room.adding().mappings().ifPresent(m -> m.remove(name)));
+  }
+
   void tryAgain(Map<String, LengthUnit> units, TableOptions.Unknown unknown, Shelf against) {
     for (Map.Entry<String, LengthUnit> unit : units.entrySet()) {
       options = options.withUnit(unit.getKey(), unit.getValue());
@@ -207,15 +204,7 @@ final class Intake {
             var outcome = reader.cardsFor(against, read);
             Optional<SetDown> begun = room.adding().begun(read);
             ui.execute(
-                () ->
-                    state.set(
-                        outcome.fold(
-                            content -> keep(content, begun),
-                            report ->
-                                new ImportState(
-                                    Stage.REFUSED,
-                                    room.words().said(report.lines().get(0)),
-                                    byRow(report.problems())))));
+                () -> state.set(outcome.fold(content -> keep(content, begun), said::refused)));
           } catch (CancellationException asked) {
             ui.execute(this::saidStopped);
           }
@@ -229,25 +218,9 @@ final class Intake {
     return stopped;
   }
 
-  private static List<TableProblem> byRow(List<TableProblem> problems) {
-    return problems.stream()
-        .sorted(Comparator.comparingLong((TableProblem p) -> p.row().orElse(0L)))
-        .toList();
-  }
-
   private ImportState keep(TableRead<List<AnimalCard>> read, Optional<SetDown> begun) {
     sound = Optional.of(read);
-    String sentence =
-        room.words().get("import.sound", read.content().size())
-            + " "
-            + room.words().said(read.facts().sentence());
-    return new ImportState(Stage.SOUND, sentence, List.of())
-        .begun(begun.map(down -> said("import.begun", down)));
-  }
-
-  private String said(String key, SetDown down) {
-    return room.words()
-        .get(key, down.animals(), down.of(), down.at().toString().substring(0, 10), KEPT_DAYS);
+    return said.sound(read).begun(begun.map(down -> said.setDown("import.begun", down)));
   }
 
   void addSound() {
@@ -257,11 +230,15 @@ final class Intake {
           Path stands = table;
           work.execute(
               () -> {
-                long stored =
-                    room.adding().add(stands, read.content(), soFar -> written(soFar, stop));
-                Optional<SetDown> begun =
-                    stored == 0 ? room.adding().begun(stands) : Optional.empty();
-                ui.execute(() -> ended(stored, begun));
+                try {
+                  long stored =
+                      room.adding().add(stands, read.content(), soFar -> written(soFar, stop));
+                  Optional<SetDown> begun =
+                      stored == 0 ? room.adding().begun(stands) : Optional.empty();
+                  ui.execute(() -> ended(stored, begun));
+                } catch (IllegalArgumentException givenMeanwhile) {
+                  ui.execute(() -> refusedWith(String.valueOf(givenMeanwhile.getMessage())));
+                }
               });
         });
   }
@@ -285,7 +262,9 @@ final class Intake {
           down ->
               going(
                   Stage.STOPPED,
-                  room.words().get("import.stopped") + " " + said("import.stopped_begun", down)));
+                  room.words().get("import.stopped")
+                      + " "
+                      + said.setDown("import.stopped_begun", down)));
     } else {
       state.set(new ImportState(Stage.ADDED, room.words().get("import.added", stored), List.of()));
     }

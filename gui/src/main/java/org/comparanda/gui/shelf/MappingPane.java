@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -69,6 +70,26 @@ final class MappingPane extends VBox {
           }
           name.clear();
         });
+    Button delete = new Button(words.get("mapping.delete"));
+    delete.setId("mapping-delete");
+    delete.getStyleClass().setAll("button", "quiet");
+    delete
+        .disableProperty()
+        .bind(
+            Bindings.createBooleanBinding(
+                () -> !saved.getItems().contains(name.getText().strip()),
+                name.textProperty(),
+                saved.getItems()));
+    delete.setOnAction(
+        event -> {
+          model.forgetMapping(name.getText().strip());
+          saved.getItems().remove(name.getText().strip());
+          name.clear();
+        });
+    saved.visibleProperty().bind(Bindings.isNotEmpty(saved.getItems()));
+    saved.managedProperty().bind(saved.visibleProperty());
+    delete.visibleProperty().bind(saved.visibleProperty());
+    delete.managedProperty().bind(saved.visibleProperty());
     headerRow.setId("mapping-header-row");
     headerRow.setPrefWidth(90);
     headerRow
@@ -81,7 +102,8 @@ final class MappingPane extends VBox {
             });
     Label headerLabel = new Label(words.get("mapping.header_row"));
     headerLabel.setLabelFor(headerRow);
-    FlowPane line = new FlowPane(10, 8, go, headerLabel, headerRow, register, saved, name, keep);
+    FlowPane line =
+        new FlowPane(10, 8, go, headerLabel, headerRow, register, saved, name, keep, delete);
     getChildren().addAll(rows, line);
   }
 
@@ -117,8 +139,6 @@ final class MappingPane extends VBox {
     headerRow.getValueFactory().setValue((int) preview.headerRow());
     asking = false;
     saved.getItems().setAll(question.get().saved());
-    saved.setVisible(!question.get().saved().isEmpty());
-    saved.setManaged(saved.isVisible());
     register.setSelected(false);
     heads.clear();
     rows.getColumns().clear();

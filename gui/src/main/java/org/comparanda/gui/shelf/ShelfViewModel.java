@@ -199,22 +199,22 @@ public final class ShelfViewModel {
 
   /** Looks at another sheet of the same workbook. */
   public void trySheet(String sheet) {
-    intake.trySheet(sheet, shelf);
+    intake.trySheet(sheet, everyNumber());
   }
 
   /** Looks at the table again, its header in this row. */
   public void tryHeaderRow(long row) {
-    intake.tryHeaderRow(row, shelf);
+    intake.tryHeaderRow(row, everyNumber());
   }
 
   /** Reads the table as the person says of its columns; nothing is stored. */
   public void tryMapped(List<ColumnChoice> choices, TableOptions.Unknown unknown) {
-    intake.tryMapped(choices, unknown, shelf);
+    intake.tryMapped(choices, unknown, everyNumber());
   }
 
   /** Reads the table as a saved mapping says; nothing is stored. */
   public void trySaved(String mapping) {
-    intake.trySaved(mapping, shelf);
+    intake.trySaved(mapping, everyNumber());
   }
 
   /** Keeps what the person says of the columns under a name. */
@@ -222,9 +222,19 @@ public final class ShelfViewModel {
     intake.save(name, choices, unknown);
   }
 
+  /** Deletes the mapping saved under a name. */
+  public void forgetMapping(String name) {
+    intake.forgetMapping(name);
+  }
+
   /** Adds all animals of the table that was found sound. */
   public void addSound() {
     intake.addSound();
+  }
+
+  /** Reads the table although one with the same content was imported before. */
+  public void importOnceMore() {
+    intake.tryOnceMore(everyNumber());
   }
 
   /** The same, without what an interrupted import has set down. */

@@ -6,6 +6,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import org.comparanda.reference.Animal;
+import org.comparanda.reference.ImportedTable;
 import org.comparanda.reference.Progress;
 import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.reference.Shelf;
@@ -16,6 +17,7 @@ import org.comparanda.register.SetDown;
 final class AnimalsInMemory implements ReferenceAnimals, ShelfRoom.Adding {
   private Shelf shelf = new Shelf(List.of());
   private Optional<SetDown> begun = Optional.empty();
+  private Optional<ImportedTable> before = Optional.empty();
 
   @Override
   public Shelf shelf() {
@@ -43,6 +45,16 @@ final class AnimalsInMemory implements ReferenceAnimals, ShelfRoom.Adding {
   /** As if an import of every table had been interrupted. */
   void setDown(SetDown down) {
     begun = Optional.of(down);
+  }
+
+  @Override
+  public Optional<ImportedTable> before(Path table) {
+    return before;
+  }
+
+  /** As if every table had been imported before. */
+  void imported(ImportedTable table) {
+    before = Optional.of(table);
   }
 
   @Override

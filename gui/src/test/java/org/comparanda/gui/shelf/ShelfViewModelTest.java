@@ -33,7 +33,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Tables invented for the test. */
 class ShelfViewModelTest {
-  private static final ReferenceTables TABLES = ReferenceTables.shipped();
+  static final ReferenceTables TABLES = ReferenceTables.shipped();
   static final String SOUND =
       """
       animal,taxon,element,side,drawer,flags,body_mass [g],GL [mm],Bd [mm]
