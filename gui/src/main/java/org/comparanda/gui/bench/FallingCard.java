@@ -36,7 +36,9 @@ final class FallingCard extends StackPane {
     line.pictureProperty().bind(bench.pictureProperty());
     PlainScroll scroll = new PlainScroll(line);
     scroll.setFitToHeight(true);
+    scroll.setAccessibleText(words.get("picture.spoken"));
     scroll.setFocusTraversable(false);
+    follow(scroll);
     Label nothing = new Label(words.get("picture.none"));
     nothing.getStyleClass().add("grey");
     nothing.setWrapText(true);
@@ -65,6 +67,20 @@ final class FallingCard extends StackPane {
     foot.setMaxHeight(USE_PREF_SIZE);
     StackPane.setAlignment(foot, Pos.BOTTOM_RIGHT);
     getChildren().addAll(shown, nothing, foot);
+  }
+
+  /** More rows than fit are gone through by arrows, and the picture keeps its headings in view. */
+  private void follow(PlainScroll scroll) {
+    Runnable now =
+        () -> {
+          double high = scroll.getViewportBounds().getHeight();
+          double beyond = Math.max(0, line.getHeight() - high);
+          scroll.setFocusTraversable(beyond > 1);
+          line.inView(scroll.getVvalue() * beyond, high);
+        };
+    scroll.vvalueProperty().subscribe(now);
+    scroll.viewportBoundsProperty().subscribe(now);
+    line.heightProperty().subscribe(now);
   }
 
   /**

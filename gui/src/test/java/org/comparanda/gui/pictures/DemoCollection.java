@@ -42,6 +42,7 @@ final class DemoCollection {
                 switch (shelf) {
                   case DEMO -> make(tables);
                   case THIN -> thin(apply(Pose.Shelf.DEMO));
+                  case MANY -> many(apply(Pose.Shelf.DEMO));
                   case LOOKED -> LookedRoom.make(tables);
                 });
           }
@@ -55,23 +56,32 @@ final class DemoCollection {
 
   /** The same trays beside a shelf that holds only one animal in twelve. */
   static Collection thin(Collection demo) throws IOException {
-    Path folder = Files.createTempDirectory("pictures-thin");
-    Collection thin = Collection.create(folder.resolve("thin" + Collection.ENDING), CLOCK);
-    demo.people().all().forEach(thin.people()::save);
     List<Animal> animals = demo.animals().shelf().animals();
-    thin.animals()
-        .add(
-            IntStream.range(0, animals.size())
-                .filter(i -> i % 12 == 0)
-                .mapToObj(animals::get)
-                .toList());
+    return beside(
+        demo,
+        IntStream.range(0, animals.size())
+            .filter(i -> i % 12 == 0)
+            .mapToObj(animals::get)
+            .toList());
+  }
+
+  /** The same trays beside a shelf of many taxa. */
+  private static Collection many(Collection demo) throws IOException {
+    return beside(demo, ManyTaxa.after("Ovis aries", demo.animals().shelf().animals()));
+  }
+
+  private static Collection beside(Collection demo, List<Animal> animals) throws IOException {
+    Path folder = Files.createTempDirectory("pictures-other");
+    Collection other = Collection.create(folder.resolve("other" + Collection.ENDING), CLOCK);
+    demo.people().all().forEach(other.people()::save);
+    other.animals().add(animals);
     for (Tray tray : demo.trays().all()) {
-      thin.trays().save(tray);
+      other.trays().save(tray);
       for (TrayBone bone : demo.trays().bonesOf(tray.id())) {
-        thin.trays().save(bone);
-        thin.readings().append(demo.readings().of(bone.id()));
+        other.trays().save(bone);
+        other.readings().append(demo.readings().of(bone.id()));
       }
     }
-    return thin;
+    return other;
   }
 }

@@ -18,6 +18,8 @@ record Pose(String screen, String state, Shelf shelf, Consumer<Scene> take) {
   enum Shelf {
     DEMO,
     THIN,
+    /** Forty invented taxa. */
+    MANY,
     /** The demo shelf, whose trays were called and looked at again. */
     LOOKED
   }

@@ -22,6 +22,7 @@ final class Poses {
         new Pose("bench", "young-bone", scene -> bone(scene, "Hard", "K-205")),
         new Pose("bench", "one-reading", scene -> bone(scene, "Hard", "K-207")),
         new Pose("bench", "shelf-too-thin", Pose.Shelf.THIN, scene -> bone(scene, "Hard", "K-202")),
+        new Pose("bench", "forty-taxa", Pose.Shelf.MANY, scene -> bone(scene, "Hard", "K-207")),
         new Pose("bench", "state-first", scene -> bone(scene, "Messy", "K-308")),
         new Pose("bench", "reasons", Poses::reasons),
         new Pose("bench", "which-bone", Poses::whichBone),

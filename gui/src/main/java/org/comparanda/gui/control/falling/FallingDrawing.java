@@ -11,6 +11,7 @@ import org.comparanda.gui.control.plot.AxisScale;
 import org.comparanda.gui.control.plot.Dash;
 import org.comparanda.gui.control.plot.Lettering;
 import org.comparanda.gui.control.plot.Letters;
+import org.comparanda.gui.control.plot.LoweredPen;
 import org.comparanda.gui.control.plot.Mark;
 import org.comparanda.gui.control.plot.Palette;
 import org.comparanda.gui.control.plot.Pen;
@@ -19,17 +20,45 @@ import org.comparanda.gui.control.plot.Tint;
 import org.comparanda.gui.control.plot.Xy;
 
 /** Draws one moment of the falling line with any pen. */
-record FallingDrawing(Plan plan, Palette palette) {
+record FallingDrawing(Plan plan, Palette palette, InView view) {
   void draw(Frame frame, Pen pen) {
-    frame.columns().values().forEach(c -> scale(c, pen));
-    headings(pen);
+    frame.columns().values().forEach(c -> guides(c, pen));
     frame.rows().values().forEach(r -> row(r, frame, pen));
     frame.columns().values().forEach(c -> reading(c, pen));
+    head(frame, new LoweredPen(pen, Math.max(0, view.from())));
+    foot(frame, new LoweredPen(pen, Math.min(0, view.to() - plan.bottom() - floor())));
+  }
+
+  /** What stands over the rows, and over those that are scrolled away. */
+  private void head(Frame frame, Pen pen) {
+    if (view.from() > 0) {
+      blank(0, plan.top() - 0.8 * text(), pen);
+    }
+    headings(pen);
+    frame.columns().values().forEach(c -> heading(c, pen));
+    frame.columns().values().forEach(c -> arrow(c, pen));
+  }
+
+  /** What stands under them. */
+  private void foot(Frame frame, Pen pen) {
+    if (view.to() < plan.height()) {
+      blank(floor(), plan.bottom(), pen);
+    }
+    frame.columns().values().forEach(c -> scale(c, pen));
     crowd(frame, pen);
   }
 
-  private void scale(ColumnPlace c, Pen pen) {
-    double from = plan.top() - 0.3 * text();
+  private void blank(double y, double high, Pen pen) {
+    List<Xy> corners =
+        List.of(
+            new Xy(0, y),
+            new Xy(plan.width(), y),
+            new Xy(plan.width(), y + high),
+            new Xy(0, y + high));
+    pen.area(corners, palette.ground(), palette.ground(), 0);
+  }
+
+  private void heading(ColumnPlace c, Pen pen) {
     pen.text(
         c.column().heading(),
         new Xy(c.x(), 1.05 * text()),
@@ -40,16 +69,34 @@ record FallingDrawing(Plan plan, Palette palette) {
         new Xy(c.x(), 2.2 * text()),
         letters(0.88 * text(), Lettering.Face.PLAIN, Lettering.Anchor.START),
         palette.accent());
+  }
+
+  private List<Double> ticks(ColumnPlace c) {
     Axis axis = new Axis(c.column().key(), AxisScale.PLAIN, c.low(), c.high());
     int about = (int) Math.max(2, Math.min(6, c.width() / (3.6 * text())));
-    for (double tick : Ticks.of(axis, about).labelled()) {
+    return Ticks.of(axis, about).labelled();
+  }
+
+  private void guides(ColumnPlace c, Pen pen) {
+    double from = plan.top() - 0.3 * text();
+    for (double tick : ticks(c)) {
       double x = c.place(tick);
       pen.path(List.of(new Xy(x, from), new Xy(x, floor())), palette.hair(), 1, Dash.SOLID);
-      pen.text(
-          Letters.number(tick),
-          new Xy(x, floor() + 1.25 * text()),
-          letters(0.85 * text(), Lettering.Face.PLAIN, Lettering.Anchor.MIDDLE),
-          palette.muted());
+    }
+  }
+
+  /** The numbers under a column; one that would run into the one before is left out. */
+  private void scale(ColumnPlace c, Pen pen) {
+    Lettering small = letters(0.85 * text(), Lettering.Face.PLAIN, Lettering.Anchor.MIDDLE);
+    double free = Double.NEGATIVE_INFINITY;
+    for (double tick : ticks(c)) {
+      String number = Letters.number(tick);
+      double half = plan.measure().of(number, small) / 2;
+      double x = c.place(tick);
+      if (x - half > free) {
+        pen.text(number, new Xy(x, floor() + 1.25 * text()), small, palette.muted());
+        free = x + half + 0.4 * text();
+      }
     }
   }
 
@@ -172,8 +219,16 @@ record FallingDrawing(Plan plan, Palette palette) {
     double x = c.place(c.value());
     double from = plan.top() - 0.35 * text();
     double to = from + (floor() - from) * c.fallen();
-    double half = 0.42 * text();
     pen.path(List.of(new Xy(x, from), new Xy(x, to)), palette.accent(), 2.2, Dash.SOLID);
+  }
+
+  private void arrow(ColumnPlace c, Pen pen) {
+    if (c.column().reading().isEmpty()) {
+      return;
+    }
+    double x = c.place(c.value());
+    double from = plan.top() - 0.35 * text();
+    double half = 0.42 * text();
     List<Xy> arrow =
         List.of(
             new Xy(x - half, from - half), new Xy(x + half, from - half), new Xy(x, from + half));

@@ -44,6 +44,7 @@ public final class FallingLine extends Region {
   private Optional<AtRest> atRest = Optional.empty();
   private String family = "";
   private TextWidth widths = TextWidth.onScreen(family);
+  private Optional<InView> view = Optional.empty();
   private Consumer<String> onAnimal = id -> {};
 
   public FallingLine() {
@@ -76,10 +77,24 @@ public final class FallingLine extends Region {
     onAnimal = action;
   }
 
+  /**
+   * Says which part of it is in view where it scrolls, so that headings and scale stay.
+   *
+   * @param from how far it is scrolled down, px
+   * @param height of the part in view, px
+   */
+  public void inView(double from, double height) {
+    view = Optional.of(new InView(from, from + height));
+    requestLayout();
+  }
+
   /** The animal whose dot lies at a place of this control; in a crowd one of them. */
   public Optional<Dot> dotAt(double x, double y) {
     FallingDrawing drawing = drawing();
     double reach = drawing.plan().dot() + 2.5;
+    if (!drawing.view().shows(y, drawing.plan())) {
+      return Optional.empty();
+    }
     for (RowPlace r : shown.rows().values()) {
       for (ColumnPlace c : shown.columns().values()) {
         for (Spot spot : r.swarm().in(c.column().key())) {
@@ -171,7 +186,8 @@ public final class FallingLine extends Region {
   }
 
   private FallingDrawing drawing() {
-    return new FallingDrawing(plan(), palette());
+    Plan plan = plan();
+    return new FallingDrawing(plan, palette(), view.orElseGet(() -> InView.all(plan)));
   }
 
   private Plan plan() {

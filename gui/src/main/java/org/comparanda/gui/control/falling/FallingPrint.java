@@ -56,7 +56,8 @@ public record FallingPrint(
         all,
         pen -> {
           write(head, LINE, Palette.LIGHT.ink(), measure, pen);
-          new FallingDrawing(plan, Palette.LIGHT).draw(plan.frame(), new LoweredPen(pen, over));
+          new FallingDrawing(plan, Palette.LIGHT, InView.all(plan))
+              .draw(plan.frame(), new LoweredPen(pen, over));
           write(foot, over + high + LINE, Palette.LIGHT.muted(), measure, pen);
         });
   }

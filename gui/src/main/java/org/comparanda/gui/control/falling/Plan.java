@@ -19,6 +19,7 @@ import org.comparanda.gui.control.plot.TextWidth;
  */
 record Plan(FallingPicture picture, double width, double height, double text, TextWidth measure) {
   private static final double TALL = 2.6;
+  private static final int MANY = 16;
 
   /** Height above the rows, for the headings. */
   double top() {
@@ -58,7 +59,7 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
 
   /** Width that shows every name and a readable strip of each column. */
   double leastWidth() {
-    return names() + numbers() + picture.columns().size() * 3.9 * text;
+    return names() + numbers() + picture.columns().size() * 3.1 * text;
   }
 
   /** Width of the names with their notes. */
@@ -80,7 +81,7 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
 
   /** Width of bars and numbers. */
   double numbers() {
-    return 13.7 * text;
+    return 12.3 * text;
   }
 
   Lettering nameLettering() {
@@ -144,6 +145,6 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
   }
 
   private double leastRow() {
-    return 1.85 * text;
+    return (picture.rows().size() > MANY ? 1.45 : 1.85) * text;
   }
 }

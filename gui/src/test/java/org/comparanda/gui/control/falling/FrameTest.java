@@ -1,6 +1,7 @@
 package org.comparanda.gui.control.falling;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -8,12 +9,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.comparanda.gui.control.falling.FallingPicture.Captions;
 import org.comparanda.gui.control.falling.FallingPicture.Column;
 import org.comparanda.gui.control.falling.FallingPicture.Dot;
 import org.comparanda.gui.control.falling.FallingPicture.Fit;
 import org.comparanda.gui.control.falling.FallingPicture.Row;
 import org.comparanda.gui.control.plot.KindLook;
+import org.comparanda.gui.control.plot.Palette;
+import org.comparanda.gui.control.plot.Print;
 import org.comparanda.gui.control.plot.TextWidth;
 import org.junit.jupiter.api.Test;
 
@@ -63,8 +69,52 @@ class FrameTest {
       names.add("Taxon " + i);
     }
     Plan plan = plan(names, "Bd");
-    assertEquals(1.85 * 13, plan.rowHeight(), 1e-9); // 1.85 lines of 13 px text, the least row
-    assertTrue(plan.leastHeight() >= 40 * 1.85 * 13);
+    // More than 16 rows stand 1.45 lines of 13 px text apart, the height of a line and some air.
+    assertEquals(1.45 * 13, plan.rowHeight(), 1e-9);
+    assertTrue(plan.leastHeight() >= 40 * 1.45 * 13);
+  }
+
+  @Test
+  void headingsAndScaleStayWhereTheRowsAreScrolled() {
+    Plan plan = forty();
+    String atRest = drawn(plan, InView.all(plan));
+    String scrolled = drawn(plan, new InView(200, 500));
+    double heading = placeOf("Bd", atRest);
+    assertEquals(heading + 200, placeOf("Bd", scrolled), 1e-6);
+    double scale = placeOf("31", atRest); // a number of the scale, which goes from 30 to 33 mm
+    assertEquals(plan.height() - scale, 500 - placeOf("31", scrolled), 1e-6);
+    assertEquals(placeOf("Taxon 9", atRest), placeOf("Taxon 9", scrolled), 1e-6);
+  }
+
+  @Test
+  void whatLiesUnderTheHeadingsIsNotSeen() {
+    Plan plan = forty();
+    InView view = new InView(200, 500);
+    assertFalse(view.shows(200 + plan.top() - 1, plan));
+    assertTrue(view.shows(200 + plan.top() + 1, plan));
+    assertFalse(view.shows(500 - plan.bottom() + 1, plan));
+    assertTrue(InView.all(plan).shows(1, plan));
+  }
+
+  private static Plan forty() {
+    Plan low = plan(IntStream.range(0, 40).mapToObj(i -> "Taxon " + i).toList(), "Bd");
+    return new Plan(low.picture(), 800, low.leastHeight(), 13, WIDTH);
+  }
+
+  private static String drawn(Plan plan, InView view) {
+    return new Print(
+            plan.width(),
+            plan.leastHeight(),
+            pen -> new FallingDrawing(plan, Palette.LIGHT, view).draw(plan.frame(), pen))
+        .svg();
+  }
+
+  /** How far down a text stands. */
+  private static double placeOf(String text, String svg) {
+    Matcher found =
+        Pattern.compile("<text x=\"[^\"]*\" y=\"([^\"]*)\"[^>]*>" + text + "</text>").matcher(svg);
+    assertTrue(found.find(), text);
+    return Double.parseDouble(found.group(1));
   }
 
   private static Plan plan(List<String> names, String... columns) {
