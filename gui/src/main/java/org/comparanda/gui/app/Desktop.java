@@ -9,10 +9,8 @@ import java.util.function.Consumer;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
-import javafx.scene.control.Alert;
 import javafx.stage.Stage;
 import org.comparanda.gui.capture.Memory;
-import org.comparanda.gui.control.Prose;
 import org.comparanda.gui.text.Words;
 import org.comparanda.gui.welcome.WelcomeView;
 import org.comparanda.gui.welcome.WelcomeViewModel;
@@ -35,24 +33,29 @@ public final class Desktop extends Application {
   public void start(Stage stage) {
     Locale locale = Locale.getDefault();
     Words words = Words.of("app", locale);
-    Mishaps mishaps = new Mishaps(words, Platform::runLater, Desktop::show);
+    Look look = new Look();
+    Mishaps mishaps =
+        new Mishaps(
+            words,
+            Platform::runLater,
+            (message, account) -> MishapDialog.of(message, account, look, words).show());
     Thread.currentThread().setUncaughtExceptionHandler(mishaps);
     ExecutorService background = background("work", mishaps);
     work = background;
     ExecutorService waiting = background("idle", mishaps);
     idle = waiting;
     // Not in here but after it, so that a collection that can't be opened reaches the one handler.
-    Platform.runLater(() -> open(stage, words, locale, background, waiting));
+    Platform.runLater(() -> open(stage, look, words, locale, background, waiting));
   }
 
   private void open(
       Stage stage,
+      Look look,
       Words words,
       Locale locale,
       ExecutorService background,
       ExecutorService waiting) {
     Clock clock = Clock.systemUTC();
-    Look look = new Look();
     new RememberedLook(dataFolder()).follow(look);
     ReferenceTables tables = ReferenceTables.shipped(locale);
     Memory memory = new RememberedThings(dataFolder());
@@ -147,16 +150,5 @@ public final class Desktop extends Application {
           thread.setUncaughtExceptionHandler(mishaps);
           return thread;
         });
-  }
-
-  private static void show(String message, String account) {
-    Alert alert = new Alert(Alert.AlertType.ERROR, message);
-    alert.setHeaderText(null);
-    Prose full = new Prose();
-    full.setText(account);
-    full.setWrapText(false);
-    full.setEditable(false);
-    alert.getDialogPane().setExpandableContent(full);
-    alert.show();
   }
 }

@@ -33,9 +33,7 @@ final class ManyTaxa {
   /** Five animals of each, after the pattern of one taxon. */
   static List<Animal> after(String pattern, List<Animal> shelf) {
     List<Animal> patterns =
-        shelf.stream()
-            .filter(a -> a.taxon().equals(Optional.of(new TaxonName(pattern))))
-            .toList();
+        shelf.stream().filter(a -> a.taxon().equals(Optional.of(new TaxonName(pattern)))).toList();
     SplittableRandom random = new SplittableRandom(20261126);
     List<Animal> many = new ArrayList<>();
     for (String genus : GENERA) {
@@ -71,7 +69,8 @@ final class ManyTaxa {
   private static ShelfBone like(ShelfBone b, double size, SplittableRandom random) {
     Map<MeasurementCode, Double> values = new TreeMap<>();
     b.values()
-        .forEach((code, mm) -> values.put(code, mm * Math.exp(size + 0.03 * random.nextGaussian())));
+        .forEach(
+            (code, mm) -> values.put(code, mm * Math.exp(size + 0.03 * random.nextGaussian())));
     return new ShelfBone(b.element(), b.side(), b.portion(), b.flags(), values);
   }
 }
