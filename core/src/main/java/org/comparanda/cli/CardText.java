@@ -8,6 +8,7 @@ import org.comparanda.bone.Side;
 import org.comparanda.oldcards.CardOnFile;
 import org.comparanda.oldcards.CardParser;
 import org.comparanda.oldcards.Proposal;
+import org.comparanda.storage.Collection;
 import org.comparanda.tables.CardWordTable;
 import org.comparanda.tables.ReferenceTables;
 
@@ -15,8 +16,9 @@ import org.comparanda.tables.ReferenceTables;
 final class CardText {
   private CardText() {}
 
-  static CardParser parser() {
-    ReferenceTables tables = ReferenceTables.shipped();
+  /** Reads cards by the names that the house uses now. */
+  static CardParser parser(Collection opened) {
+    ReferenceTables tables = HouseTables.of(opened);
     return new CardParser(CardWordTable.shipped(tables.protocol(), tables.taxa()));
   }
 

@@ -73,8 +73,8 @@ final class CardsAccept implements Callable<Integer> {
       throw new CannotDo("Name cards, or one shape by --shape. Nothing was accepted.");
     }
     Protocol protocol = ReferenceTables.shipped().protocol();
-    CardParser parser = CardText.parser();
     try (Collection opened = collection.open(terminal)) {
+      CardParser parser = CardText.parser(opened);
       List<CardOnFile> chosen = shape == null ? numbered(opened) : ofShape(opened, parser, shape);
       Tray onto = onto(opened);
       List<AcceptedCard> accepted = new ArrayList<>();

@@ -48,8 +48,8 @@ final class CardsList implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    CardParser parser = CardText.parser();
     try (Collection opened = collection.open(terminal)) {
+      CardParser parser = CardText.parser(opened);
       List<CardOnFile> cards =
           opened.oldCards().all().stream()
               .filter(this::wanted)

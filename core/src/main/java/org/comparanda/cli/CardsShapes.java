@@ -31,9 +31,9 @@ final class CardsShapes implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CardParser parser = CardText.parser();
     Map<String, List<CardOnFile>> byShape = new LinkedHashMap<>();
     try (Collection opened = collection.open(terminal)) {
+      CardParser parser = CardText.parser(opened);
       opened.oldCards().all().stream()
           .filter(c -> c.latest().isEmpty())
           .forEach(
@@ -41,26 +41,26 @@ final class CardsShapes implements Callable<Integer> {
                   byShape
                       .computeIfAbsent(parser.read(c.card().text()).shape(), s -> new ArrayList<>())
                       .add(c));
+      byShape.entrySet().stream()
+          .sorted(
+              Comparator.comparingInt(
+                  (Map.Entry<String, List<CardOnFile>> e) -> -e.getValue().size()))
+          .forEach(
+              e -> {
+                long plain =
+                    e.getValue().stream().filter(c -> parser.read(c.card().text()).plain()).count();
+                terminal.say(
+                    Count.of(e.getValue().size(), "card")
+                        + ", "
+                        + plain
+                        + " plain: "
+                        + e.getKey()
+                        + "   e.g. card "
+                        + e.getValue().get(0).card().number()
+                        + ": "
+                        + e.getValue().get(0).card().text());
+              });
     }
-    byShape.entrySet().stream()
-        .sorted(
-            Comparator.comparingInt(
-                (Map.Entry<String, List<CardOnFile>> e) -> -e.getValue().size()))
-        .forEach(
-            e -> {
-              long plain =
-                  e.getValue().stream().filter(c -> parser.read(c.card().text()).plain()).count();
-              terminal.say(
-                  Count.of(e.getValue().size(), "card")
-                      + ", "
-                      + plain
-                      + " plain: "
-                      + e.getKey()
-                      + "   e.g. card "
-                      + e.getValue().get(0).card().number()
-                      + ": "
-                      + e.getValue().get(0).card().text());
-            });
     return Terminal.FINE;
   }
 }

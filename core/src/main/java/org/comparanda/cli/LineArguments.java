@@ -22,6 +22,7 @@ import org.comparanda.sizeestimate.SizeQuestion;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.phylo.Newick;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -107,9 +108,7 @@ final class LineArguments {
     for (String asked : taxa) {
       TaxonName name = new TaxonName(asked.strip());
       List<TaxonName> here =
-          shelf.shelf().taxa().stream()
-              .filter(t -> t.equals(name) || shelf.tables().taxa().lineage(t).contains(name))
-              .toList();
+          shelf.shelf().taxa().stream().filter(t -> shelf.tables().taxa().within(t, name)).toList();
       if (here.isEmpty()) {
         throw new CannotDo(
             "--taxa \""
@@ -121,6 +120,13 @@ final class LineArguments {
       meant.addAll(here);
     }
     return meant;
+  }
+
+  /** What to say of the taxa that were asked for under names no longer used. */
+  List<String> olderNames(TaxonTree tree) {
+    return taxa.stream()
+        .flatMap(asked -> tree.standsUnder(new TaxonName(asked.strip())).stream())
+        .toList();
   }
 
   double level() {

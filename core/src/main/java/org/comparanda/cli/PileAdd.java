@@ -5,8 +5,8 @@ import java.time.ZoneOffset;
 import java.util.concurrent.Callable;
 import org.comparanda.pile.Arrival;
 import org.comparanda.storage.Collection;
-import org.comparanda.tables.ReferenceTables;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -72,8 +72,9 @@ final class PileAdd implements Callable<Integer> {
                 + "\" is on the pile already. Nothing was stored. Give it a number of its own.");
       }
       TaxonName name = new TaxonName(taxon);
-      if (ReferenceTables.shipped().taxa().taxon(name).isEmpty()
-          && !opened.animals().shelf().taxa().contains(name)) {
+      TaxonTree taxa = HouseTables.of(opened).taxa();
+      taxa.standsUnder(name).ifPresent(terminal::note);
+      if (taxa.taxon(name).isEmpty() && !opened.animals().shelf().taxa().contains(name)) {
         terminal.note(
             "No taxon \"" + taxon + "\" is known here: it is kept as written, without a gain.");
       }

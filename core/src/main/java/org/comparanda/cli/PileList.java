@@ -36,7 +36,8 @@ final class PileList implements Callable<Integer> {
     return PileOrder.of(
         opened.pile().all(),
         opened.pile().interest(),
-        Wanted.withDefaults().of(opened.animals().shelf()));
+        Wanted.withDefaults().of(opened.animals().shelf()),
+        HouseTables.of(opened).taxa());
   }
 
   @Override

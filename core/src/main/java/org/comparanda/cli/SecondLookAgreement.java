@@ -8,7 +8,6 @@ import org.comparanda.secondlook.ManyLooks;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.statistics.agreement.Kappa;
 import org.comparanda.storage.Collection;
-import org.comparanda.tables.ReferenceTables;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -41,7 +40,7 @@ final class SecondLookAgreement implements Callable<Integer> {
   public Integer call() {
     try (Collection opened = collection.open(terminal)) {
       LookDesk desk = SecondLookCommand.desk(opened);
-      Agreement agreement = new Agreement(desk.looks(), ReferenceTables.shipped().taxa());
+      Agreement agreement = new Agreement(desk.looks(), HouseTables.of(opened).taxa());
       terminal.say("From the every-nth draw:");
       Outcome<Kappa> cohen = rank == null ? agreement.kappa() : agreement.kappaAt(rank);
       say("Cohen's kappa" + (rank == null ? "" : " at " + rank), cohen);

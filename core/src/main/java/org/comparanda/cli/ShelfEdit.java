@@ -6,8 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.function.Predicate;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.CardEdit;
@@ -17,7 +17,6 @@ import org.comparanda.register.Change;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.taxon.TaxonName;
-import org.comparanda.taxon.TaxonTree;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -69,8 +68,14 @@ final class ShelfEdit implements Callable<Integer> {
       AnimalCard before = added ? blank(number) : ShelfShow.find(opened, number);
       CardEdit edit =
           new CardEdit(
-              known(opened, words), LocalDate.now(terminal.clock().withZone(ZoneOffset.UTC)));
+              HouseTables.tree(opened, words),
+              Set.copyOf(opened.animals().shelf().taxa()),
+              LocalDate.now(terminal.clock().withZone(ZoneOffset.UTC)));
       AnimalCard edited = edit.apply(before, fields).fold(card -> card, this::refused);
+      Optional.ofNullable(fields.get(CardField.TAXON))
+          .filter(text -> !text.isBlank())
+          .flatMap(text -> edit.tree().standsUnder(new TaxonName(text.strip())))
+          .ifPresent(terminal::note);
       AnimalCard after =
           Optional.ofNullable(bone)
               .map(b -> ChangeArguments.done(b.edit().apply(edited, words.protocol())))
@@ -93,12 +98,6 @@ final class ShelfEdit implements Callable<Integer> {
       throw new CannotDo("An animal needs a catalogue number. Nothing was stored.");
     }
     return AnimalCard.blank(new AnimalId(number.strip()));
-  }
-
-  private static Predicate<TaxonName> known(Collection opened, ReferenceTables words) {
-    List<TaxonName> there = opened.animals().shelf().taxa();
-    TaxonTree tree = HouseTables.tree(opened, words);
-    return name -> tree.taxon(name).filter(t -> !t.isSynonym()).isPresent() || there.contains(name);
   }
 
   private AnimalCard refused(List<CardProblem> problems) {

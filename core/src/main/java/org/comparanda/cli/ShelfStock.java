@@ -1,14 +1,17 @@
 package org.comparanda.cli;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Predicate;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.exchange.json.ShelfJson;
 import org.comparanda.stock.HardPair;
 import org.comparanda.stock.Stock;
 import org.comparanda.suggestion.Comparison;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -26,6 +29,13 @@ final class ShelfStock implements Callable<Integer> {
       description = "Instead, which taxa an element doesn't tell apart, and what to measure then.")
   private boolean pairs;
 
+  @Option(
+      names = "--taxon",
+      split = ",",
+      paramLabel = "NAME",
+      description = "Only these taxa, or those of these groups; an old name is understood.")
+  private List<String> only = new ArrayList<>();
+
   @Mixin private ShelfArguments shelf = new ShelfArguments();
   @Mixin private TableArguments tables = new TableArguments();
   @Mixin private JsonArgument json = new JsonArgument();
@@ -37,9 +47,10 @@ final class ShelfStock implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     ShelfArguments.Opened opened = shelf.open(terminal, tables.options());
-    Stock stock = Stock.of(opened.shelf());
+    Predicate<TaxonName> which = chosen(opened);
+    Stock stock = Stock.of(opened.shelf().only(animal -> animal.taxon().filter(which).isPresent()));
     if (pairs) {
-      pairs(opened, stock);
+      pairs(opened, which);
     } else if (json.file().isPresent()) {
       JsonArgument.write(json.file().get(), out -> ShelfJson.stock(out, stock));
     } else {
@@ -48,15 +59,30 @@ final class ShelfStock implements Callable<Integer> {
     return Terminal.FINE;
   }
 
-  private void pairs(ShelfArguments.Opened opened, Stock stock) throws IOException {
+  /** Which taxa are asked for; all where none is named. Errors: {@link CannotDo} where none is. */
+  private Predicate<TaxonName> chosen(ShelfArguments.Opened opened) {
+    TaxonTree tree = opened.tables().taxa();
+    List<TaxonName> names = only.stream().map(String::strip).map(TaxonName::new).toList();
+    for (TaxonName name : names) {
+      tree.standsUnder(name).ifPresent(terminal::note);
+      if (opened.shelf().taxa().stream().noneMatch(taxon -> tree.within(taxon, name))) {
+        throw new CannotDo(
+            "--taxon \""
+                + name
+                + "\": no animal on the shelf is of it. Nothing was counted. Look at taxa list.");
+      }
+    }
+    return taxon -> names.isEmpty() || names.stream().anyMatch(name -> tree.within(taxon, name));
+  }
+
+  private void pairs(ShelfArguments.Opened opened, Predicate<TaxonName> which) throws IOException {
+    Comparison comparison =
+        Comparison.of(
+            opened.shelf(), opened.protocol(), opened.tables().taxa(), opened.rules().comparison());
     List<HardPair> hard =
-        HardPair.of(
-            Comparison.of(
-                opened.shelf(),
-                opened.protocol(),
-                opened.tables().taxa(),
-                opened.rules().comparison()),
-            stock);
+        HardPair.of(comparison, Stock.of(opened.shelf())).stream()
+            .filter(pair -> which.test(pair.one()) || which.test(pair.other()))
+            .toList();
     if (json.file().isPresent()) {
       JsonArgument.write(json.file().get(), out -> ShelfJson.pairs(out, hard));
     } else {

@@ -23,6 +23,7 @@ import org.comparanda.statistics.Outcome;
 import org.comparanda.tables.BrokenTable;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -57,6 +58,9 @@ final class SizeByEquation {
     SizeTables tables = read.apply(Set.of(equation.predictor().name()));
     Outcome<EquationOnShelf> onShelf =
         onShelf(tables.opened(), equation, line.taxa(tables.opened()));
+    TaxonTree taxa = tables.opened().tables().taxa();
+    taxa.standsUnder(equation.taxon()).ifPresent(terminal::note);
+    line.olderNames(taxa).forEach(terminal::note);
     int[] none = {0};
     if (json.isPresent()) {
       JsonArgument.write(
@@ -147,7 +151,7 @@ final class SizeByEquation {
   private static Set<TaxonName> meant(ShelfArguments.Opened opened, PublishedEquation equation) {
     Set<TaxonName> meant = new HashSet<>();
     for (TaxonName taxon : opened.shelf().taxa()) {
-      if (opened.tables().taxa().lineage(taxon).contains(equation.taxon())) {
+      if (opened.tables().taxa().within(taxon, equation.taxon())) {
         meant.add(taxon);
       }
     }

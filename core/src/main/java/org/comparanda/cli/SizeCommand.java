@@ -61,11 +61,11 @@ final class SizeCommand implements Callable<Integer> {
     if (equations.asked()) {
       return equations.run(this::tables, line, json.file(), terminal);
     }
+    SizeTables read = tables(line.named());
     SizeByLine byLine =
         SizeByLine.of(
-            tables(line.named()),
-            line,
-            undecided ? SizeByLine.Taxon.UNDECIDED : SizeByLine.Taxon.AS_ASKED);
+            read, line, undecided ? SizeByLine.Taxon.UNDECIDED : SizeByLine.Taxon.AS_ASKED);
+    line.olderNames(read.opened().tables().taxa()).forEach(terminal::note);
     return (diagnostics ? byLine.withChecks() : byLine).write(terminal, json.file());
   }
 

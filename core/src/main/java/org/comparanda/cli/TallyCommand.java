@@ -104,7 +104,7 @@ final class TallyCommand implements Callable<Integer> {
     try (Collection opened = Collection.open(file, terminal.clock())) {
       opened.caution().ifPresent(terminal::note);
       words = HouseTables.of(opened);
-      called = CalledBones.of(opened.trays(), lots);
+      called = CalledBones.of(opened.trays(), lots, words.taxa());
     }
     terminal.note(called.sentence());
     if (called.refusal().isPresent()) {

@@ -92,11 +92,11 @@ final class TrayCall implements Callable<Integer> {
                 none -> {
                   throw new CannotDo(none.reason() + " Nothing was recorded. " + none.remedy());
                 });
-    ReferenceTables tables = ReferenceTables.shipped();
     List<TraitAnswer> answers = traits.stream().map(TraitWord::read).toList();
-    TraitWord.everyKeyKnown(
-        answers, TraitTable.shipped(Locale.ENGLISH, tables.protocol(), tables.taxa()));
     try (Collection opened = collection.open(terminal)) {
+      ReferenceTables tables = HouseTables.of(opened);
+      TraitWord.everyKeyKnown(
+          answers, TraitTable.shipped(Locale.ENGLISH, tables.protocol(), tables.taxa()));
       TrayBone called = TrayNamed.bone(opened, bone);
       HazardsLine.beforeTheFirstWord(terminal, opened, called);
       Call next =
@@ -122,6 +122,7 @@ final class TrayCall implements Callable<Integer> {
       Call recorded =
           CannotDo.orElse(first ? desk.recordFirst(next, beside) : desk.record(next, beside));
       terminal.say("Recorded call " + recorded.id() + " on " + bone + ": " + name + ".");
+      tables.taxa().standsUnder(written.taxon()).ifPresent(terminal::note);
     }
     return Terminal.FINE;
   }

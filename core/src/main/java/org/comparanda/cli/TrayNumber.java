@@ -2,6 +2,8 @@ package org.comparanda.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.comparanda.house.Right;
+import org.comparanda.measurement.PersonId;
 import org.comparanda.storage.Collection;
 import org.comparanda.tray.NumberRule;
 import org.comparanda.tray.Tray;
@@ -38,6 +40,9 @@ final class TrayNumber implements Callable<Integer> {
       description = "The collection, ending in .comparanda.")
   private Path collection = Path.of("");
 
+  @Option(names = "--by", paramLabel = "PERSON", description = "Who sets the rule; a keeper does.")
+  private String person = "";
+
   TrayNumber(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -56,7 +61,14 @@ final class TrayNumber implements Callable<Integer> {
                               + id
                               + "\". Nothing was changed. Look at tray list."));
       if (rule != null) {
-        opened.numbering().setRule(tray.id(), read(rule));
+        NumberRule next = read(rule);
+        PersonId keeper =
+            CannotDo.orElse(
+                opened
+                    .grants()
+                    .rights()
+                    .asked(keeper(), Right.KEEPER, "the rule of bone numbers stays"));
+        opened.by(keeper).numbering().setRule(tray.id(), next);
       }
       terminal.say(
           "The next bone of "
@@ -68,6 +80,14 @@ final class TrayNumber implements Callable<Integer> {
               + ".");
     }
     return Terminal.FINE;
+  }
+
+  private PersonId keeper() {
+    if (person.isBlank()) {
+      throw new CannotDo(
+          "Nobody sets the rule. Nothing was changed. Name a keeper by --by PERSON.");
+    }
+    return new PersonId(person.strip());
   }
 
   private static NumberRule read(String text) {

@@ -2,7 +2,6 @@ package org.comparanda.cli;
 
 import java.util.concurrent.Callable;
 import org.comparanda.storage.Collection;
-import org.comparanda.tables.ReferenceTables;
 import org.comparanda.tray.Call;
 import org.comparanda.tray.CallDesk;
 import picocli.CommandLine.Command;
@@ -60,7 +59,7 @@ final class TrayWithdraw implements Callable<Integer> {
               reason,
               taken.sawSuggestion());
       CannotDo.orElse(
-          new CallDesk(opened.trays(), ReferenceTables.shipped().taxa()).withdraw(taken, row));
+          new CallDesk(opened.trays(), HouseTables.of(opened).taxa()).withdraw(taken, row));
       terminal.say("Call " + call + " on " + bone + " was taken back. It stays in the history.");
     }
     return Terminal.FINE;

@@ -12,6 +12,7 @@ import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.taxon.Taxon;
+import org.comparanda.taxon.TaxonName;
 import org.comparanda.taxon.TaxonTree;
 
 /**
@@ -40,11 +41,16 @@ public final class CardWords {
         .elements()
         .forEach(e -> words.add(e.key().value().replace('-', ' '), Part.ELEMENT, e.key().value()));
     for (Taxon taxon : tree.taxa()) {
-      words.add(taxon.name().value(), Part.TAXON, taxon.name().value());
-      words.shortened(taxon);
+      String now = tree.accepted(taxon.name()).value();
+      words.add(taxon.name().value(), Part.TAXON, now);
+      words.shortened(taxon, now);
     }
     for (CardWord row : vocabulary) {
-      row.words().forEach(text -> words.add(text, row.part(), row.value()));
+      String value =
+          row.part() == Part.TAXON
+              ? tree.accepted(new TaxonName(row.value())).value()
+              : row.value();
+      row.words().forEach(text -> words.add(text, row.part(), value));
     }
     protocol.measurements().stream()
         .map(Measurement::code)
@@ -54,11 +60,11 @@ public final class CardWords {
   }
 
   /** "O. aries" for Ovis aries; where two genera share the letter it means two things. */
-  private void shortened(Taxon taxon) {
+  private void shortened(Taxon taxon, String now) {
     String name = taxon.name().value();
     int blank = name.indexOf(' ');
     if (blank > 1) {
-      add(name.charAt(0) + name.substring(blank), Part.TAXON, name);
+      add(name.charAt(0) + name.substring(blank), Part.TAXON, now);
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.comparanda.stock.Wanted;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 
 /**
  * What goes on top of the pile, by rule: what research waits for lies above what it doesn't; then
@@ -18,10 +19,10 @@ public final class PileOrder {
 
   /** The open arrivals, the top first. */
   public static List<PileEntry> of(
-      List<Arrival> arrivals, List<Interest> interest, List<Wanted.Entry> wanted) {
+      List<Arrival> arrivals, List<Interest> interest, List<Wanted.Entry> wanted, TaxonTree tree) {
     Map<TaxonName, Wanted.Entry> best = new HashMap<>();
     for (Wanted.Entry entry : wanted) {
-      best.merge(entry.taxon(), entry, (a, b) -> a.gain() >= b.gain() ? a : b);
+      best.merge(tree.accepted(entry.taxon()), entry, (a, b) -> a.gain() >= b.gain() ? a : b);
     }
     List<PileEntry> entries = new ArrayList<>();
     for (Arrival arrival : arrivals) {
@@ -31,7 +32,7 @@ public final class PileOrder {
                 0,
                 arrival,
                 interest.stream().filter(i -> i.arrival().equals(arrival.number())).toList(),
-                Optional.ofNullable(best.get(arrival.taxon()))));
+                Optional.ofNullable(best.get(tree.accepted(arrival.taxon())))));
       }
     }
     entries.sort(

@@ -6,17 +6,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.comparanda.reference.Source;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 
 /**
  * What typed texts make of a card: the whole new card, or every reason why not.
  *
- * @param knownTaxon whether a taxon's name may be used
+ * @param tree the taxa whose names may be used; one that is no longer used gives the one that is
+ * @param there names that may be used, too
  * @param today no body measure is later
  */
-public record CardEdit(Predicate<TaxonName> knownTaxon, LocalDate today) {
+public record CardEdit(TaxonTree tree, Set<TaxonName> there, LocalDate today) {
+  public CardEdit {
+    there = Set.copyOf(there);
+  }
+
   /** The edited card, or all that is wrong. */
   public EditedCard apply(AnimalCard before, Map<CardField, String> typed) {
     List<CardProblem> problems = new ArrayList<>();
@@ -37,13 +42,20 @@ public record CardEdit(Predicate<TaxonName> knownTaxon, LocalDate today) {
                   });
     }
     rules(card, typed.keySet(), problems);
+    if (typed.containsKey(CardField.TAXON)) {
+      card = card.withAnimal(card.animal().withTaxon(card.animal().taxon().map(tree::accepted)));
+    }
     return problems.isEmpty() ? new EditedCard.Sound(card) : new EditedCard.Refused(problems);
+  }
+
+  private boolean known(TaxonName name) {
+    return tree.taxon(name).isPresent() || there.contains(name);
   }
 
   private void rules(AnimalCard card, Set<CardField> typed, List<CardProblem> problems) {
     boolean own = card.animal().source() == Source.OWN_DRAWER;
     if (typed.contains(CardField.TAXON)
-        && card.animal().taxon().filter(knownTaxon.negate()).isPresent()) {
+        && card.animal().taxon().filter(name -> !known(name)).isPresent()) {
       problem(
           problems,
           card,

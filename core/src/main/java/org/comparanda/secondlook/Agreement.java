@@ -37,7 +37,7 @@ public record Agreement(List<TwoLooks> looks, TaxonTree tree) {
 
   /** Kappa of the calls as they are, from the every-nth draw alone. */
   public Outcome<Kappa> kappa() {
-    return kappa(Call::taxon);
+    return kappa(this::name);
   }
 
   /**
@@ -55,8 +55,8 @@ public record Agreement(List<TwoLooks> looks, TaxonTree tree) {
 
   /** How two calls stand to each other. */
   public Likeness likeness(TwoLooks two) {
-    TaxonName a = two.first().taxon();
-    TaxonName b = two.second().taxon();
+    TaxonName a = name(two.first());
+    TaxonName b = name(two.second());
     Optional<TaxonName> group = agreeAt(two);
     if (a.equals(b)) {
       return new Likeness(Likeness.Kind.AGREE, group);
@@ -78,8 +78,8 @@ public record Agreement(List<TwoLooks> looks, TaxonTree tree) {
   private Map<Confusion, Integer> confusions(Predicate<TwoLooks> which) {
     Map<Confusion, Integer> table = new TreeMap<>();
     for (TwoLooks two : looks) {
-      TaxonName a = two.first().taxon();
-      TaxonName b = two.second().taxon();
+      TaxonName a = name(two.first());
+      TaxonName b = name(two.second());
       if (which.test(two) && !a.equals(b)) {
         table.merge(
             a.compareTo(b) < 0 ? new Confusion(a, b) : new Confusion(b, a), 1, Integer::sum);
@@ -113,6 +113,11 @@ public record Agreement(List<TwoLooks> looks, TaxonTree tree) {
     return tree.lineage(call.taxon()).stream()
         .filter(name -> tree.taxon(name).filter(t -> t.rank().equals(rank)).isPresent())
         .findFirst()
-        .orElse(call.taxon());
+        .orElse(name(call));
+  }
+
+  /** The name under which the called taxon stands now. */
+  private TaxonName name(Call call) {
+    return tree.accepted(call.taxon());
   }
 }

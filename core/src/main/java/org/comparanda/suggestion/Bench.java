@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.BoneInHand;
+import org.comparanda.taxon.TaxonName;
 
 /** Answers one bone: the steps of the answer rules in their order, with everything shown beside. */
 final class Bench {
@@ -221,9 +222,12 @@ final class Bench {
   private String aside(SetAside aside) {
     boolean there =
         comparison.shelf().animals().stream()
-            .anyMatch(a -> a.taxon().filter(aside.taxon()::equals).isPresent());
+            .anyMatch(
+                a -> a.taxon().filter(t -> comparison.tree().same(t, aside.taxon())).isPresent());
+    TaxonName now = comparison.tree().accepted(aside.taxon());
     return "Set aside: "
         + aside.taxon()
+        + (now.equals(aside.taxon()) ? "" : ", now " + now)
         + " ("
         + aside.reason()
         + (there ? ")." : "); the shelf holds none, check the name.");

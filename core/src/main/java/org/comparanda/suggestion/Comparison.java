@@ -48,7 +48,8 @@ public final class Comparison {
     this.rules = rules;
     this.answers = new AnswerRules(rules.thresholds(), tree);
     this.shelfVersion = ShelfVersion.of(shelf);
-    this.elements = new Memo<>(ELEMENTS_KEPT, key -> ElementRows.of(shelf, protocol, key, rules));
+    this.elements =
+        new Memo<>(ELEMENTS_KEPT, key -> ElementRows.of(shelf, protocol, tree, key, rules));
     this.points = new Memo<>(ELEMENTS_KEPT, this::pointsAfresh);
     this.samples =
         new Memo<>(SAMPLES_KEPT, set -> Sample.of(element(set.element()), set.codes(), rules));
@@ -61,7 +62,8 @@ public final class Comparison {
   /** A comparison with the animals of a shelf under the given rules. */
   public static Comparison of(
       Shelf shelf, Protocol protocol, TaxonTree tree, ComparisonRules rules) {
-    return new Comparison(shelf, protocol, tree, rules);
+    Priors priors = rules.priors().forNames(shelf.taxa(), tree);
+    return new Comparison(shelf, protocol, tree, rules.withPriors(priors));
   }
 
   public ComparisonRules rules() {

@@ -18,6 +18,7 @@ import org.comparanda.reference.Shelf;
 import org.comparanda.reference.ShelfBone;
 import org.comparanda.reference.Source;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 
 /**
  * What the shelf has of one element, in numbers: the animals that may feed fits, in catalogue
@@ -38,15 +39,18 @@ record ElementRows(
     shown = Map.copyOf(shown);
   }
 
-  static ElementRows of(Shelf shelf, Protocol protocol, ElementKey element, ComparisonRules rules) {
-    Set<TaxonName> aside =
-        rules.setAside().stream().map(SetAside::taxon).collect(Collectors.toSet());
+  static ElementRows of(
+      Shelf shelf, Protocol protocol, TaxonTree tree, ElementKey element, ComparisonRules rules) {
+    Set<TaxonName> out =
+        rules.setAside().stream()
+            .map(aside -> tree.accepted(aside.taxon()))
+            .collect(Collectors.toSet());
     List<AnimalRow> animals = new ArrayList<>();
     for (Animal animal : shelf.animals()) {
       List<BoneRow> bones = bones(animal, element, rules.scale());
       animal
           .taxon()
-          .filter(taxon -> !aside.contains(taxon) && !bones.isEmpty())
+          .filter(taxon -> !out.contains(tree.accepted(taxon)) && !bones.isEmpty())
           .ifPresent(taxon -> animals.add(row(animal, taxon, bones)));
     }
     return new ElementRows(element, codes(protocol, element, animals), animals, shown(animals));

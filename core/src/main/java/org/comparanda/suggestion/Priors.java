@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.function.IntUnaryOperator;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 
 /**
  * How likely each taxon was before anything was measured; always named in the answer.
@@ -60,6 +61,20 @@ public record Priors(Kind kind, Map<TaxonName, Double> weights, String source) {
   /** The name shown: equal, shelf, or the source of the list. */
   public String name() {
     return source;
+  }
+
+  /** A list that knows these taxa under the names that they have here, whichever it was made of. */
+  Priors forNames(List<TaxonName> here, TaxonTree tree) {
+    Map<TaxonName, Double> known = new TreeMap<>(weights);
+    for (TaxonName taxon : here) {
+      weights.forEach(
+          (name, weight) -> {
+            if (tree.same(name, taxon)) {
+              known.putIfAbsent(taxon, weight);
+            }
+          });
+    }
+    return new Priors(kind, known, source);
   }
 
   private double weight(TaxonName taxon, int rows) {

@@ -32,7 +32,7 @@ public final class SkeletonGroups {
       if (tree.taxon(taxon).isEmpty()) {
         throw row.broken("taxon", "\"" + taxon + "\" has no row in the taxon tree");
       }
-      byTaxon.put(taxon, row.text("group"));
+      byTaxon.put(tree.accepted(taxon), row.text("group"));
     }
     return new SkeletonGroups(byTaxon, tree);
   }

@@ -40,7 +40,8 @@ public final class TraitTable {
   }
 
   private static Trait trait(TableRow row, Protocol protocol, TaxonTree taxa) {
-    List<TaxonName> pair = row.texts("taxa").stream().map(TaxonName::new).toList();
+    List<TaxonName> pair =
+        row.texts("taxa").stream().map(TaxonName::new).map(taxa::accepted).toList();
     if (pair.size() != 2 || !taxa.lookAlikesOf(pair.get(0)).contains(pair.get(1))) {
       throw row.broken("taxa", "No pair of look-alikes: " + pair);
     }
@@ -48,7 +49,7 @@ public final class TraitTable {
     if (protocol.element(element).isEmpty()) {
       throw row.broken("element", "\"" + element + "\" is no element");
     }
-    TaxonName yes = new TaxonName(row.text("yes"));
+    TaxonName yes = taxa.accepted(new TaxonName(row.text("yes")));
     if (!pair.contains(yes)) {
       throw row.broken("yes", "\"" + yes + "\" is none of the pair");
     }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 import org.comparanda.tray.Call;
 import org.comparanda.tray.CallHistory;
 import org.comparanda.tray.Tray;
@@ -25,8 +27,11 @@ public record CalledBones(List<TallyRow> rows, int notCalled, Optional<String> r
     rows = List.copyOf(rows);
   }
 
-  /** The bones of these lots; of all when none is named. */
-  public static CalledBones of(Trays trays, List<String> lots) {
+  /**
+   * The bones of these lots; of all when none is named. A bone counts under the name that its taxon
+   * has now, whichever its call was written with.
+   */
+  public static CalledBones of(Trays trays, List<String> lots, TaxonTree tree) {
     List<TallyRow> rows = new ArrayList<>();
     Set<String> lotsFound = new TreeSet<>();
     Set<String> places = new TreeSet<>();
@@ -45,7 +50,7 @@ public record CalledBones(List<TallyRow> rows, int notCalled, Optional<String> r
         if (holding.isEmpty()) {
           notCalled++;
         } else {
-          rows.add(row(tray, bone, holding.get()));
+          rows.add(row(tray, bone, tree.accepted(holding.get().taxon())));
         }
       }
     }
@@ -61,9 +66,8 @@ public record CalledBones(List<TallyRow> rows, int notCalled, Optional<String> r
         + ".";
   }
 
-  private static TallyRow row(Tray tray, TrayBone bone, Call call) {
-    return new TallyRow(
-        tray.provenance(), call.taxon(), bone.element(), bone.side(), bone.portion(), 1);
+  private static TallyRow row(Tray tray, TrayBone bone, TaxonName taxon) {
+    return new TallyRow(tray.provenance(), taxon, bone.element(), bone.side(), bone.portion(), 1);
   }
 
   private static Optional<String> refusal(

@@ -147,9 +147,18 @@ public record HouseNames(Map<TaxonName, HouseTaxon> byName) {
             tree -> {
               Optional<Taxon> old = tree.taxon(from);
               if (old.isEmpty() || old.get().isSynonym()) {
-                return Outcome.none(
-                    "\"" + from + "\" is no accepted name of this house. Nothing was renamed.",
-                    "Look at the list of names.");
+                return tree.standsUnder(from)
+                    .<Outcome<HouseNames>>map(
+                        now ->
+                            Outcome.none(
+                                now + " Nothing was renamed.", "Rename the name that it has now."))
+                    .orElseGet(
+                        () ->
+                            Outcome.none(
+                                "\""
+                                    + from
+                                    + "\" is no accepted name of this house. Nothing was renamed.",
+                                "Look at the list of names."));
               }
               HouseTaxon synonym =
                   new HouseTaxon(

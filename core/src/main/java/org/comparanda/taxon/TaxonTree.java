@@ -65,6 +65,35 @@ public final class TaxonTree {
     return List.copyOf(line);
   }
 
+  /** The name under which a taxon stands: the accepted one of a synonym, of any other itself. */
+  public TaxonName accepted(TaxonName name) {
+    return taxon(name).filter(Taxon::isSynonym).flatMap(Taxon::parent).orElse(name);
+  }
+
+  /** The names under which a taxon went, or goes elsewhere, in the order of the file. */
+  public List<TaxonName> synonymsOf(TaxonName name) {
+    return byName.values().stream()
+        .filter(taxon -> taxon.isSynonym() && taxon.parent().filter(name::equals).isPresent())
+        .map(Taxon::name)
+        .toList();
+  }
+
+  /** Whether both are names of one taxon. */
+  public boolean same(TaxonName one, TaxonName other) {
+    return accepted(one).equals(accepted(other));
+  }
+
+  /** Whether a taxon is a group or lies in it, each under any of its names. */
+  public boolean within(TaxonName taxon, TaxonName group) {
+    return lineage(taxon).contains(accepted(group));
+  }
+
+  /** What to say of a name that is not the accepted one; empty for one that is. */
+  public Optional<String> standsUnder(TaxonName name) {
+    TaxonName now = accepted(name);
+    return now.equals(name) ? Optional.empty() : Optional.of(name + " stands here as " + now + ".");
+  }
+
   /** The lowest group that holds all of these, or empty when only the root (or nothing) does. */
   public Optional<TaxonName> lowestCommon(Collection<TaxonName> names) {
     List<TaxonName> shared = new ArrayList<>();

@@ -28,12 +28,10 @@ public record Beside(List<TaxonName> named, List<TaxonName> ruledOut, Optional<D
    * and it is none of them, nor a group around one, nor inside one.
    */
   public boolean against(TaxonName called, TaxonTree tree) {
-    if (ruledOut.contains(called)) {
+    if (ruledOut.stream().anyMatch(out -> tree.same(out, called))) {
       return true;
     }
     return !named.isEmpty()
-        && named.stream()
-            .noneMatch(
-                name -> tree.lineage(name).contains(called) || tree.lineage(called).contains(name));
+        && named.stream().noneMatch(name -> tree.within(name, called) || tree.within(called, name));
   }
 }

@@ -40,19 +40,15 @@ public final class SpokenNames implements OtherNames {
         .forEach(
             t ->
                 sameTaxon
-                    .computeIfAbsent(accepted(t), none -> new LinkedHashSet<>())
+                    .computeIfAbsent(tree.accepted(t.name()), none -> new LinkedHashSet<>())
                     .add(t.name().value()));
     for (Taxon taxon : tree.taxa()) {
-      Set<String> written = sameTaxon.getOrDefault(accepted(taxon), Set.of());
+      Set<String> written = sameTaxon.getOrDefault(tree.accepted(taxon.name()), Set.of());
       if (written.size() > 1) {
         all.add(new Said(FoldedWords.of(taxon.name().value()), written));
       }
       all.add(new Said(FoldedWords.of(taxon.commonName()), written));
     }
-  }
-
-  private static TaxonName accepted(Taxon taxon) {
-    return taxon.isSynonym() ? taxon.parent().orElse(taxon.name()) : taxon.name();
   }
 
   @Override

@@ -115,4 +115,95 @@ class TaxaCommandTest {
     assertEquals(2, ring.code());
     assertFalse(ring.err().contains("program itself failed"), ring.err());
   }
+
+  private Path file(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  private static void says(Typed typed, String words) {
+    assertTrue((typed.out() + typed.err()).contains(words), typed.out() + typed.err());
+  }
+
+  @Test
+  void anOldNameIsUnderstoodWhereverItIsTypedAndTheAnswerSaysWhatItIsNow() throws IOException {
+    assertEquals(0, taxa("rename", "Ovis aries", "Ovis nova").code());
+    String now = "Ovis aries stands here as Ovis nova.";
+    Typed stock = Typed.command("shelf", "stock", "--taxon", "Ovis aries", "--collection", room);
+    says(stock, now);
+    says(stock, "Ovis nova        2");
+    Typed none = Typed.command("shelf", "stock", "--taxon", "Bos taurus", "--collection", room);
+    assertEquals(2, none.code());
+    Path more =
+        file(
+            "more.csv",
+            """
+            animal,taxon,element,side,GL [mm]
+            HB-3,Ovis aries,humerus,left,152
+            """);
+    Typed added = Typed.command("shelf", "add", more, "--collection", room);
+    assertEquals(0, added.code(), added.err());
+    says(added, now);
+    says(Typed.command("shelf", "show", "HB-3", "--collection", room), "taxon: Ovis nova");
+    Object[] edit = {
+      "shelf",
+      "edit",
+      "HB-4",
+      "--new",
+      "--set",
+      "taxon=Ovis aries",
+      "--collection",
+      room,
+      "--by",
+      "p1",
+      "--why",
+      "came in"
+    };
+    says(Typed.command(edit), now);
+    says(Typed.command("shelf", "show", "HB-4", "--collection", room), "taxon: Ovis nova");
+    Object[] arrival = {
+      "pile", "add", "P1", "--taxon", "Ovis aries", "--from", "invented", "--collection", room
+    };
+    says(Typed.command(arrival), now);
+    says(taxa("rename", "Ovis aries", "Ovis alia"), now + " Nothing was renamed.");
+  }
+
+  @Test
+  void anEquationOfARenamedTaxonIsTriedOnItsAnimals() throws IOException {
+    assertEquals(0, taxa("rename", "Ovis aries", "Ovis nova").code());
+    Typed size = Typed.command("size", "--equation", "sheep-withers-humerus", "--collection", room);
+    says(size, "Ovis aries stands here as Ovis nova.");
+    assertFalse((size.out() + size.err()).contains("No animal on the shelf is of"), size.out());
+  }
+
+  @Test
+  void aTaxonSetAsideOrGivenAPriorUnderItsOldNameIsMeant() throws IOException {
+    StringBuilder rows = new StringBuilder("animal,taxon,element,side,GL [mm]\n");
+    for (int i = 0; i < 8; i++) {
+      rows.append("S-%d,Ovis aries,humerus,left,%d\n".formatted(i, 150 + i));
+      rows.append("G-%d,Capra hircus,humerus,left,%d\n".formatted(i, 140 + i));
+    }
+    Path two = folder.resolve("two.comparanda");
+    Typed.command("shelf", "add", file("two.csv", rows.toString()), "--collection", two);
+    Typed.command(
+        "taxa",
+        "rename",
+        "Ovis aries",
+        "Ovis nova",
+        "--collection",
+        two,
+        "--by",
+        "p",
+        "--why",
+        "w");
+    Path bones = file("bones.csv", "bone,element,side,GL [mm]\nb,humerus,left,153\n");
+    Typed aside =
+        Typed.command(
+            "suggest", bones, "--collection", two, "--set-aside", "Ovis aries=too far north");
+    says(aside, "Set aside: Ovis aries, now Ovis nova (too far north).");
+    assertFalse(aside.out().contains("Fits one: Ovis nova"), aside.out());
+    Path priors = file("priors.csv", "taxon,prior\nOvis aries,1\n");
+    Typed prior = Typed.command("suggest", bones, "--collection", two, "--priors", priors);
+    assertEquals(0, prior.code(), prior.out() + prior.err());
+    assertFalse(prior.out().contains("names no taxon"), prior.out());
+  }
 }

@@ -27,9 +27,32 @@ class TrayNumberTest {
     }
   }
 
+  private void keeper() {
+    Typed given = Typed.command("rights", "give", "k", "keeper", "--by", "k", "--collection", file);
+    assertEquals(0, given.code(), given.err());
+  }
+
+  private Typed rule(String rule, String by) {
+    return Typed.command("tray", "number", "t1", rule, "--by", by, "--collection", file);
+  }
+
+  @Test
+  void onlyAKeeperSetsTheRuleAsOnTheScreen() {
+    assertTrue(rule("X-{number}", "p").err().contains("Nobody is keeper yet"));
+    keeper();
+    Typed other = rule("X-{number}", "p");
+    assertEquals(2, other.code());
+    assertTrue(
+        other.err().contains("\"p\" has not the right keeper, so the rule of bone numbers stays."),
+        other.err());
+    Typed nobody = Typed.command("tray", "number", "t1", "X-{number}", "--collection", file);
+    assertTrue(nobody.err().contains("Nobody sets the rule. Nothing was changed."), nobody.err());
+  }
+
   @Test
   void theRuleIsSetAndTheNextNumberShown() {
-    Typed set = Typed.command("tray", "number", "t1", "{lot}-{number:3}", "--collection", file);
+    keeper();
+    Typed set = rule("{lot}-{number:3}", "k");
     assertEquals(0, set.code(), set.err());
     Typed shown = Typed.command("tray", "number", "t1", "--collection", file);
     assertTrue(
@@ -38,7 +61,8 @@ class TrayNumberTest {
 
   @Test
   void aRuleWithoutNumberIsRefusedAndTheOldOneStays() {
-    Typed refused = Typed.command("tray", "number", "t1", "H-{year}", "--collection", file);
+    keeper();
+    Typed refused = rule("H-{year}", "k");
     assertEquals(2, refused.code());
     assertTrue(refused.err().contains("Nothing was changed."), refused.err());
     Typed shown = Typed.command("tray", "number", "t1", "--collection", file);

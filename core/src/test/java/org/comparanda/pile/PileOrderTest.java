@@ -5,10 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.stock.Wanted;
+import org.comparanda.tables.ReferenceTables;
+import org.comparanda.taxon.HouseNames;
+import org.comparanda.taxon.HouseTaxon;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 import org.junit.jupiter.api.Test;
 
 /** Invented arrivals; the order follows from the rule by hand. */
@@ -31,7 +36,8 @@ class PileOrderTest {
                 arrival("5", "Ovis aries", "2024-01-01", Arrival.Stage.ON_THE_SHELF),
                 arrival("6", "Meles meles", "2026-05-01", Arrival.Stage.TO_MEASURE)),
             List.of(new Interest("6", new PersonId("anna"), "badger teeth", Instant.EPOCH)),
-            WANTED);
+            WANTED,
+            TaxonTree.empty());
     assertEquals(
         List.of("6", "3", "2", "1", "4"), pile.stream().map(e -> e.arrival().number()).toList());
   }
@@ -42,9 +48,37 @@ class PileOrderTest {
         PileOrder.of(
             List.of(arrival("3", "Ovis aries", "2026-02-01", Arrival.Stage.CLEANED)),
             List.of(new Interest("3", new PersonId("anna"), "wool", Instant.EPOCH)),
-            WANTED);
+            WANTED,
+            TaxonTree.empty());
     assertEquals(
         "Asked for by anna: wool. Five more would raise its kind's share by 4.1 % for the femur: because.",
+        pile.get(0).why());
+  }
+
+  @Test
+  void anArrivalUnderAnOldNameHasTheGainOfTheTaxonItIsNow() {
+    TaxonTree renamed =
+        HouseNames.of(
+                List.of(
+                    new HouseTaxon(
+                        new TaxonName("Ovis antiqua"),
+                        "",
+                        "species",
+                        Optional.empty(),
+                        Optional.of(new TaxonName("Ovis aries")),
+                        "",
+                        "invented")))
+            .on(ReferenceTables.shipped().taxa())
+            .value()
+            .orElseThrow();
+    List<PileEntry> pile =
+        PileOrder.of(
+            List.of(arrival("3", "Ovis antiqua", "2026-02-01", Arrival.Stage.CLEANED)),
+            List.of(),
+            WANTED,
+            renamed);
+    assertEquals(
+        "Five more would raise its kind's share by 4.1 % for the femur: because.",
         pile.get(0).why());
   }
 

@@ -12,11 +12,14 @@ import java.util.Set;
 import org.comparanda.bone.Flag;
 import org.comparanda.bone.Side;
 import org.comparanda.reference.Source;
+import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 import org.junit.jupiter.api.Test;
 
 class CardEditTest {
   private static final CardEdit EDIT =
-      new CardEdit(name -> name.value().equals("Capra hircus"), LocalDate.of(2026, 11, 25));
+      new CardEdit(
+          TaxonTree.empty(), Set.of(new TaxonName("Capra hircus")), LocalDate.of(2026, 11, 25));
   private static final AnimalCard SHEEP = sheep("A-1", Side.LEFT, Map.of(code("GL"), 150.0));
 
   private static List<String> refused(Map<CardField, String> typed) {

@@ -39,6 +39,7 @@ import org.comparanda.register.Restriction;
 import org.comparanda.register.SkeletonBone;
 import org.comparanda.register.Standing;
 import org.comparanda.tables.ReferenceTables;
+import org.comparanda.taxon.TaxonTree;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -256,7 +257,7 @@ class RegisterInFileTest {
   @Test
   void aRefusedEditStoresNothing() {
     String before = collection.contentHash();
-    new CardEdit(name -> true, LocalDate.of(2026, 11, 25))
+    new CardEdit(TaxonTree.empty(), Set.of(), LocalDate.of(2026, 11, 25))
         .apply(card(FIRST), Map.of(CardField.SEX, "female", CardField.FLAGS, "plaster"));
     assertEquals(before, collection.contentHash());
   }

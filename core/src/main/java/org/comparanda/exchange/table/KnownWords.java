@@ -29,6 +29,7 @@ final class KnownWords {
   private final Map<ElementKey, Set<MeasurementCode>> codes = new HashMap<>();
   private final Map<Quantity, UsualRange> ranges;
   private final Set<TaxonName> taxa = new LinkedHashSet<>();
+  private final Set<String> olderNames = new LinkedHashSet<>();
   private final List<Element> newElements = new ArrayList<>();
   private final List<Measurement> newMeasurements = new ArrayList<>();
 
@@ -65,6 +66,17 @@ final class KnownWords {
 
   boolean knows(ElementKey element, MeasurementCode code) {
     return codes.getOrDefault(element, Set.of()).contains(code);
+  }
+
+  /** The name under which a taxon stands here; a name of a house that is no longer used is kept. */
+  TaxonName standing(TaxonName written) {
+    tree.standsUnder(written).ifPresent(olderNames::add);
+    return tree.accepted(written);
+  }
+
+  /** What to say of the names read that are not the ones used. */
+  Set<String> olderNames() {
+    return olderNames;
   }
 
   boolean knows(TaxonName taxon) {

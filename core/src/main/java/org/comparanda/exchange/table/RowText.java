@@ -182,7 +182,7 @@ final class RowText {
       }
       known.register(taxon);
     }
-    return Optional.of(taxon);
+    return Optional.of(known.standing(taxon));
   }
 
   private void unknownName(

@@ -160,6 +160,7 @@ final class TableReading {
     if (found.layout().startsWith("sheet")) {
       reading.readFromText().ifPresent(notes::add);
     }
+    notes.addAll(known.olderNames());
     somethingRead();
     if (options.unitDoubt() != TableOptions.UnitDoubt.TAKE_AS_IS) {
       units.report(options.rowOfHeader(), problems);

@@ -37,7 +37,6 @@ import org.comparanda.measurement.PersonId;
 import org.comparanda.slips.SlipFacts;
 import org.comparanda.slips.Slips;
 import org.comparanda.storage.Collection;
-import org.comparanda.tables.ReferenceTables;
 
 /** Wires the Shelf with the keeper's pages. */
 final class Keeping {
@@ -51,7 +50,7 @@ final class Keeping {
             place.collection().acceptedFindings(),
             place.collection().readings(),
             place.tables().protocol(),
-            place.tables().taxa(),
+            place.taxa(),
             place.clock(),
             Words.of("keeper", place.locale()),
             place.locale());
@@ -79,11 +78,18 @@ final class Keeping {
         new TaxaViewModel(
             room,
             place.collection().names(),
-            ReferenceTables.shipped(place.locale()).taxa(),
+            place.tables().taxa(),
             signature,
             place.work(),
             place.ui(),
-            shelf::refresh);
+            () ->
+                place
+                    .work()
+                    .execute(
+                        () -> {
+                          place.taxa().again();
+                          place.ui().execute(shelf::refresh);
+                        }));
     WantedViewModel wanted = new WantedViewModel(room, place.work(), place.ui());
     ShelfView[] view = new ShelfView[1];
     ShelfPages pages =

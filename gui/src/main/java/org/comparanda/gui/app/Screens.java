@@ -49,7 +49,7 @@ public final class Screens {
                 new TableDesk(place),
                 () -> place.collection().register().all(),
                 place.tables().protocol(),
-                place.tables().taxa(),
+                place.taxa(),
                 shelfWords,
                 place.locale()),
             place.work(),
@@ -75,7 +75,9 @@ public final class Screens {
         new CardsRoom(
             place.collection().oldCards(),
             place.collection().trays(),
-            new CardParser(CardWordTable.shipped(place.printed(), place.tables().taxa())),
+            place
+                .taxa()
+                .following(tree -> new CardParser(CardWordTable.shipped(place.printed(), tree))),
             place.tables().protocol(),
             words,
             place.clock());
@@ -109,6 +111,7 @@ public final class Screens {
         new PileRoom(
             place.collection().pile(),
             () -> place.collection().animals().shelf(),
+            place.taxa(),
             new PilePrint(place),
             words,
             place.locale(),
@@ -138,6 +141,7 @@ public final class Screens {
         new Room(
             () -> place.collection().animals().shelf(),
             place.tables(),
+            place.taxa(),
             words,
             place.locale(),
             words.get("demo.sentence"),
@@ -189,7 +193,7 @@ public final class Screens {
             numbers,
             place.tables().protocol(),
             place.tables().outlines(),
-            place.tables().taxa(),
+            place.taxa(),
             place.collection().animals(),
             place.collection().trays(),
             place.collection().readings(),

@@ -22,8 +22,11 @@ record SecondLookScreen(Workplace place) {
             place.collection().people(),
             place.memory().recall(RememberedThings.PERSON).map(PersonId::new),
             place.tables().protocol(),
-            place.tables().taxa(),
-            TraitTable.shipped(place.locale(), place.tables().protocol(), place.tables().taxa()),
+            place.taxa(),
+            place
+                .taxa()
+                .following(
+                    tree -> TraitTable.shipped(place.locale(), place.tables().protocol(), tree)),
             Words.of("secondlook", place.locale()),
             place.locale(),
             place.clock());

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.comparanda.dossier.BesideCall;
 import org.comparanda.dossier.Dossier;
 import org.comparanda.gui.text.Words;
@@ -50,6 +51,8 @@ final class TrayScreen {
 
   TrayView view(String note, String program) {
     Collection collection = place.collection();
+    Supplier<SpokenNames> spoken =
+        place.taxa().following(tree -> new SpokenNames(place.tables().protocol().elements(), tree));
     TrayRoom room =
         new TrayRoom(
             collection.trays(),
@@ -59,15 +62,17 @@ final class TrayScreen {
             collection.scraps(),
             collection.stops(),
             collection.houseRules(),
-            collection.search(
-                new SpokenNames(place.tables().protocol().elements(), place.tables().taxa())),
+            collection.search(words -> spoken.get().of(words)),
             person -> collection.by(person).numbering(),
             () -> collection.grants().rights(),
             collection.people(),
             collection.readings(),
             place.tables().protocol(),
-            place.tables().taxa(),
-            TraitTable.shipped(place.locale(), place.tables().protocol(), place.tables().taxa()),
+            place.taxa(),
+            place
+                .taxa()
+                .following(
+                    tree -> TraitTable.shipped(place.locale(), place.tables().protocol(), tree)),
             this::beside,
             this::counts,
             words,
@@ -84,18 +89,19 @@ final class TrayScreen {
         Comparison.of(
             place.collection().animals().shelf(),
             place.tables().protocol(),
-            place.tables().taxa(),
+            place.taxa().get(),
             ComparisonRules.withDefaults().withAge(tray.age())),
         new Dossier(tray, bone, List.of(), place.collection().readings().of(bone.id())),
         called);
   }
 
   private List<String> counts(String lot) {
-    CalledBones called = CalledBones.of(place.collection().trays(), List.of(lot));
+    CalledBones called =
+        CalledBones.of(place.collection().trays(), List.of(lot), place.taxa().get());
     if (called.refusal().isPresent()) {
       return List.of(words.said(called.refusal().get()));
     }
-    SkeletonGroups groups = SkeletonGroups.shipped(place.tables().taxa());
+    SkeletonGroups groups = SkeletonGroups.shipped(place.taxa().get());
     Tally tally = new Tally(new ProtocolNumbers(place.tables().protocol(), groups::of, Map.of()));
     List<String> lines = new ArrayList<>(List.of(words.said(called.sentence())));
     for (PlaceTally here : tally.count(called.rows())) {

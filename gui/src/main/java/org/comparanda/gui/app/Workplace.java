@@ -19,6 +19,7 @@ import org.comparanda.tables.ReferenceTables;
  * @param look theme, size of the text, motion
  * @param tables protocol, outlines, taxa, published equations
  * @param memory what this computer remembers
+ * @param taxa as the house names them now
  * @param collection the open collection: animals, trays, readings, people
  */
 public record Workplace(
@@ -29,8 +30,33 @@ public record Workplace(
     Clock clock,
     Look look,
     ReferenceTables tables,
+    HouseTaxa taxa,
     Collection collection,
     Memory memory) {
+  /** A workplace with the taxa of the open collection. */
+  public Workplace(
+      Executor work,
+      Executor idle,
+      Executor ui,
+      Locale locale,
+      Clock clock,
+      Look look,
+      ReferenceTables tables,
+      Collection collection,
+      Memory memory) {
+    this(
+        work,
+        idle,
+        ui,
+        locale,
+        clock,
+        look,
+        tables,
+        new HouseTaxa(collection.names(), tables.taxa()),
+        collection,
+        memory);
+  }
+
   /** A workplace where nothing is done that may wait. */
   public Workplace(
       Executor work,

@@ -46,6 +46,11 @@ public final class Advice {
     this.masses = new MassLines(shelf, protocol);
   }
 
+  /** Whether it rests on an equal shelf, the same names and equal rules. */
+  boolean sameAs(Advice other) {
+    return shelf.equals(other.shelf) && tree == other.tree && rules.equals(other.rules);
+  }
+
   /** The shelf asked. */
   Shelf shelf() {
     return shelf;

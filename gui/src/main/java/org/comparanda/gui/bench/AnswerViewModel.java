@@ -53,9 +53,13 @@ final class AnswerViewModel {
     return picture;
   }
 
-  /** The shelf was read. */
-  void ready(Advice read) {
-    advice = Optional.of(read);
+  /** The shelf was read; says whether it gives other advice than before. */
+  boolean ready(Advice read) {
+    boolean other = advice.filter(read::sameAs).isEmpty();
+    if (other) {
+      advice = Optional.of(read);
+    }
+    return other;
   }
 
   /** What the shelf shows for an element; nothing before it was read. */

@@ -3,6 +3,7 @@ package org.comparanda.gui.bench;
 import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import org.comparanda.capture.CaliperCards;
 import org.comparanda.capture.Drafts;
 import org.comparanda.gui.capture.Memory;
@@ -22,6 +23,7 @@ import org.comparanda.tray.Trays;
  *
  * @param work runs what takes long
  * @param idle runs what may wait: reckoned ahead, compared in the background
+ * @param taxa as the house names them now
  * @param ui runs what touches properties; both may run at once, in a test
  */
 public record BenchPlace(
@@ -33,7 +35,7 @@ public record BenchPlace(
     Numbers numbers,
     Protocol protocol,
     List<Outline> outlines,
-    TaxonTree tree,
+    Supplier<TaxonTree> taxa,
     ReferenceAnimals animals,
     Trays trays,
     ReadingLog readings,
@@ -50,6 +52,10 @@ public record BenchPlace(
   /** Under which name this bench keeps what lies open. */
   static final String BENCH = "bench 1";
 
+  TaxonTree tree() {
+    return taxa.get();
+  }
+
   /** What measuring a bone needs of it. */
   ReadingPlace reading() {
     return new ReadingPlace(
@@ -59,7 +65,7 @@ public record BenchPlace(
   /** The same with another executor for what may wait. */
   BenchPlace withIdle(Executor other) {
     return new BenchPlace(
-        work, other, ui, clock, words, numbers, protocol, outlines, tree, animals, trays, readings,
+        work, other, ui, clock, words, numbers, protocol, outlines, taxa, animals, trays, readings,
         people, drafts, cards, books, memory, slips);
   }
 
@@ -72,7 +78,7 @@ public record BenchPlace(
       Numbers numbers,
       Protocol protocol,
       List<Outline> outlines,
-      TaxonTree tree,
+      Supplier<TaxonTree> taxa,
       ReferenceAnimals animals,
       Trays trays,
       ReadingLog readings,
@@ -91,7 +97,7 @@ public record BenchPlace(
         numbers,
         protocol,
         outlines,
-        tree,
+        taxa,
         animals,
         trays,
         readings,

@@ -40,6 +40,7 @@ public final class BenchView extends StackPane {
   private static final double WIDE_EM = 79;
 
   private final BenchViewModel bench;
+  private boolean cameBefore;
   private final Words words;
   private final Text probe = new Text();
   private final HeaderBar header;
@@ -70,6 +71,7 @@ public final class BenchView extends StackPane {
     this.words = words;
     this.numbers = numbers;
     getStyleClass().addAll("screen", "bench");
+    parentProperty().addListener((o, was, is) -> comes(is != null));
     hintBar = new HintBar(bench.hints(), words);
     standing.setId("standing");
     standing.getStyleClass().add("standing");
@@ -110,6 +112,14 @@ public final class BenchView extends StackPane {
   }
 
   /** A hint takes a line from the drawings alone: what is styled anew with it stays little. */
+  /** Whenever it comes into the window again, the shelf may have been changed. */
+  private void comes(boolean here) {
+    if (here && cameBefore) {
+      bench.lookAgain();
+    }
+    cameBefore = cameBefore || here;
+  }
+
   private void makeRoom(boolean hint) {
     for (Node drawing : List.of(falling, outline.drawing())) {
       drawing.getStyleClass().remove("with-hint");

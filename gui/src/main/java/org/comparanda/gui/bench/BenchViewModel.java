@@ -39,6 +39,7 @@ public final class BenchViewModel {
   private final SitterViewModel sitter;
   private final BooleanProperty definitionLarge = new SimpleBooleanProperty(false);
   private final AnswerViewModel answer;
+  private final Beginning beginning;
   private final ReadingsViewModel readings;
   private final StateViewModel state;
   private final CallViewModel call;
@@ -73,12 +74,17 @@ public final class BenchViewModel {
           answer.uncover();
         });
     hints = new HintsViewModel(place.memory(), this);
-    Beginning beginning = new Beginning(place, this, tray);
+    beginning = new Beginning(place, this, tray);
     place.work().execute(() -> beginning.readShelf(answer));
   }
 
   private Words words(String part) {
     return Words.of(part, place.numbers().locale());
+  }
+
+  /** Looks at the shelf, the names and the rules of the house again. */
+  public void lookAgain() {
+    place.work().execute(() -> beginning.readAgain(answer));
   }
 
   /** Trays to choose from. */

@@ -137,7 +137,9 @@ public final class CallViewModel {
     sawSuggestion = sawSuggestion || suggestion.filter(s -> !s.taxa().isEmpty()).isPresent();
     Set<String> offered = new LinkedHashSet<>();
     suggestion.ifPresent(s -> s.candidates().forEach(name -> offered.add(name.value())));
-    place.tree().taxa().forEach(t -> offered.add(t.name().value()));
+    place.tree().taxa().stream()
+        .filter(t -> !t.isSynonym())
+        .forEach(t -> offered.add(t.name().value()));
     String kept = taxon.get();
     replace(names, List.copyOf(offered));
     taxon.set(kept);

@@ -10,10 +10,21 @@ import org.comparanda.gui.text.Words;
 import org.comparanda.pile.Pile;
 import org.comparanda.pile.PileEntry;
 import org.comparanda.reference.Shelf;
+import org.comparanda.taxon.TaxonTree;
 
-/** What the screen of the pile looks at. */
+/**
+ * What the screen of the pile looks at.
+ *
+ * @param taxa as the house names them now
+ */
 public record PileRoom(
-    Pile pile, Supplier<Shelf> shelf, Printing printing, Words words, Locale locale, Clock clock) {
+    Pile pile,
+    Supplier<Shelf> shelf,
+    Supplier<TaxonTree> taxa,
+    Printing printing,
+    Words words,
+    Locale locale,
+    Clock clock) {
   /** Prints the pile as PDF. */
   public interface Printing {
     /** Errors: {@link IOException} if it can't be written. */

@@ -62,7 +62,11 @@ public final class PileViewModel {
 
   private void lookAgain() {
     List<PileEntry> now =
-        PileOrder.of(room.pile().all(), room.pile().interest(), gains.of(room.shelf().get()));
+        PileOrder.of(
+            room.pile().all(),
+            room.pile().interest(),
+            gains.of(room.shelf().get()),
+            room.taxa().get());
     ui.execute(() -> take(now));
   }
 

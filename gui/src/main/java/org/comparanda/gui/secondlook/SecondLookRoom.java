@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.comparanda.gui.text.Words;
 import org.comparanda.house.HouseRules;
 import org.comparanda.measurement.People;
@@ -21,7 +22,8 @@ import org.comparanda.tray.Trays;
  * @param desk the desk by the rules of the house now, whose changes stand in the Day Book as that
  *     person's
  * @param sits who sat at this computer last
- * @param traits of look-alike pairs
+ * @param taxa as the house names them now
+ * @param traitsNow of look-alike pairs
  */
 public record SecondLookRoom(
     Function<PersonId, LookDesk> desk,
@@ -30,12 +32,16 @@ public record SecondLookRoom(
     People people,
     Optional<PersonId> sits,
     Protocol protocol,
-    TaxonTree tree,
-    List<Trait> traits,
+    Supplier<TaxonTree> taxa,
+    Supplier<List<Trait>> traitsNow,
     Words words,
     Locale locale,
     Clock clock) {
-  public SecondLookRoom {
-    traits = List.copyOf(traits);
+  TaxonTree tree() {
+    return taxa.get();
+  }
+
+  List<Trait> traits() {
+    return traitsNow.get();
   }
 }

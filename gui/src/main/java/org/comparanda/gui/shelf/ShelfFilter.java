@@ -1,7 +1,9 @@
 package org.comparanda.gui.shelf;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.reference.Animal;
 import org.comparanda.taxon.TaxonName;
@@ -31,26 +33,45 @@ public record ShelfFilter(String text, Optional<TaxonName> taxon, Optional<Eleme
     return new ShelfFilter(text, taxon, other);
   }
 
-  boolean takes(Animal animal) {
+  /**
+   * Whether it takes an animal.
+   *
+   * @param alsoCalled other names of its taxon
+   */
+  boolean takes(Animal animal, List<String> alsoCalled) {
+    String record = record(animal, alsoCalled);
     return (taxon.isEmpty() || taxon.equals(animal.taxon()))
         && (element.isEmpty()
             || animal.bones().stream().anyMatch(b -> b.element().equals(element.get())))
-        && text.toLowerCase(Locale.ROOT)
-            .lines()
-            .flatMap(line -> java.util.Arrays.stream(line.strip().split("\\s+", -1)))
-            .allMatch(record(animal)::contains);
+        && words().allMatch(record::contains);
   }
 
-  private static String record(Animal a) {
-    return String.join(
+  /** Whether a name is among what was typed: one of its words stands in it. */
+  boolean means(TaxonName name) {
+    return words().anyMatch(word -> !word.isEmpty() && lower(name.value()).contains(word));
+  }
+
+  private Stream<String> words() {
+    return lower(text)
+        .lines()
+        .flatMap(line -> java.util.Arrays.stream(line.strip().split("\\s+", -1)));
+  }
+
+  private static String lower(String text) {
+    return text.toLowerCase(Locale.ROOT);
+  }
+
+  private static String record(Animal a, List<String> alsoCalled) {
+    return lower(
+        String.join(
             " ",
             a.id().value(),
             a.taxon().map(TaxonName::value).orElse(""),
+            String.join(" ", alsoCalled),
             a.drawer().orElse(""),
             a.sex(),
             a.ageClass(),
             a.origin(),
-            a.remarks())
-        .toLowerCase(Locale.ROOT);
+            a.remarks()));
   }
 }

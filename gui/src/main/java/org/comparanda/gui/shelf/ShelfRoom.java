@@ -18,6 +18,7 @@ import org.comparanda.taxon.TaxonTree;
 /**
  * What the Shelf screen looks at.
  *
+ * @param taxa as the house names them now
  * @param cards every animal's card, those that left the shelf included
  */
 public record ShelfRoom(
@@ -25,9 +26,13 @@ public record ShelfRoom(
     Adding adding,
     Supplier<List<AnimalCard>> cards,
     Protocol protocol,
-    TaxonTree tree,
+    Supplier<TaxonTree> taxa,
     Words words,
     Locale locale) {
+  TaxonTree tree() {
+    return taxa.get();
+  }
+
   /** How animals of a table come onto the shelf: all of them or none. */
   public interface Adding {
     /** So many were stored; 0 when progress stopped it. */

@@ -1,7 +1,6 @@
 package org.comparanda.gui.shelf;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -39,6 +38,7 @@ public final class ShelfViewModel {
   private final ObjectProperty<Optional<AnimalCard>> card =
       new SimpleObjectProperty<>(Optional.empty());
   private final Intake intake;
+  private final StringProperty underOldNames = new SimpleStringProperty("");
   private final StringProperty count = new SimpleStringProperty("");
   private Shelf shelf = new Shelf(List.of());
   private Map<AnimalId, org.comparanda.register.AnimalCard> cards = Map.of();
@@ -89,6 +89,11 @@ public final class ShelfViewModel {
     return count;
   }
 
+  /** Under which name animals stand that were found by an old one; empty where none were. */
+  public StringProperty underOldNamesProperty() {
+    return underOldNames;
+  }
+
   public ReadOnlyObjectProperty<ShelfFilter> filterProperty() {
     return filter;
   }
@@ -134,11 +139,14 @@ public final class ShelfViewModel {
 
   private void list() {
     ShelfFilter now = filter.get();
-    List<Animal> taken = new ArrayList<>(shelf.animals().stream().filter(now::takes).toList());
-    if (!now.text().isBlank()) {
-      taken.addAll(offTheShelf().filter(now::takes).toList());
-    }
+    AlsoCalled names = new AlsoCalled(room.tree());
+    Stream<Animal> asked =
+        now.text().isBlank()
+            ? shelf.animals().stream()
+            : Stream.concat(shelf.animals().stream(), offTheShelf());
+    List<Animal> taken = asked.filter(animal -> names.takes(now, animal)).toList();
     listed.setAll(taken);
+    underOldNames.set(room.words().said(names.said(now, taken)));
     count.set(room.words().get("count", listed.size(), shelf.animals().size()));
   }
 

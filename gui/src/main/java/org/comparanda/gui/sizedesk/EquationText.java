@@ -162,7 +162,7 @@ final class EquationText {
   private List<String> onShelf(PublishedEquation equation, Shelf shelf, Set<TaxonName> ticked) {
     Set<TaxonName> meant =
         shelf.taxa().stream()
-            .filter(t -> room.tree().lineage(t).contains(equation.taxon()))
+            .filter(t -> room.tree().within(t, equation.taxon()))
             .collect(Collectors.toSet());
     SizeDesk desk = SizeDesk.of(shelf, room.protocol());
     List<String> said = new ArrayList<>();

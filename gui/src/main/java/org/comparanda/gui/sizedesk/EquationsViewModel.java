@@ -93,8 +93,7 @@ public final class EquationsViewModel {
     if (chosen.get().isEmpty()) {
       Shelf shelf = desk.study().shelf();
       known.stream()
-          .filter(
-              e -> shelf.taxa().stream().anyMatch(t -> room.tree().lineage(t).contains(e.taxon())))
+          .filter(e -> shelf.taxa().stream().anyMatch(t -> room.tree().within(t, e.taxon())))
           .findFirst()
           .or(() -> known.stream().findFirst())
           .ifPresent(this::choose);

@@ -12,13 +12,15 @@ import org.comparanda.taxon.TaxonTree;
  * What the desk looks at.
  *
  * @param shelf gives the shelf as it is now; asked off the window's thread
- * @param tables protocol, taxa and published equations
+ * @param tables protocol and published equations
+ * @param taxa as the house names them now
  * @param note small print of every picture (simulated demo data), may be empty
  * @param version the program's version, for the methods paragraph
  */
 public record Room(
     Supplier<Shelf> shelf,
     ReferenceTables tables,
+    Supplier<TaxonTree> taxa,
     Words words,
     Locale locale,
     String note,
@@ -28,6 +30,6 @@ public record Room(
   }
 
   TaxonTree tree() {
-    return tables.taxa();
+    return taxa.get();
   }
 }

@@ -64,7 +64,7 @@ public final class SizeDeskViewModel {
   }
 
   private void take(SizeStudy fresh, Optional<SizeAsk> first) {
-    if (fresh.shelf().equals(study.shelf())) {
+    if (fresh.shelf().equals(study.shelf()) && fresh.tree() == study.tree()) {
       return;
     }
     study = fresh;

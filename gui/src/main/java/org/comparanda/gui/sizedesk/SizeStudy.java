@@ -14,21 +14,29 @@ import org.comparanda.sizeestimate.LinePoint;
 import org.comparanda.sizeestimate.MethodsParagraph;
 import org.comparanda.sizeestimate.SizeDesk;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 
 /** One snapshot of the shelf and everything that the desk can say about it. Immutable. */
 final class SizeStudy {
   private final Room room;
   private final Shelf shelf;
+  private final TaxonTree tree;
   private final List<Quantity> quantities;
 
   SizeStudy(Room room, Shelf shelf) {
     this.room = room;
     this.shelf = shelf;
+    this.tree = room.tree();
     this.quantities = Quantities.of(shelf, room.protocol(), room.words());
   }
 
   Shelf shelf() {
     return shelf;
+  }
+
+  /** The taxa as they were named then. */
+  TaxonTree tree() {
+    return tree;
   }
 
   List<Quantity> quantities() {
@@ -105,7 +113,7 @@ final class SizeStudy {
         .filter(q -> !predictors.contains(q))
         .forEach(predictors::add);
     LineNames names =
-        new LineNames(room.tree(), measured(ask.predict(), ask.from()).keySet(), room.words());
+        new LineNames(tree, measured(ask.predict(), ask.from()).keySet(), room.words());
     Sheet sheet =
         Sheet.of(
             predictors,

@@ -32,7 +32,8 @@ import org.comparanda.tray.Trays;
  * @param numbering bone numbers; a rule that a person sets stands in the Day Book as theirs
  * @param rights who may do what now
  * @param lotsBy the same for lots
- * @param traits of look-alike pairs
+ * @param taxa as the house names them now
+ * @param traitsNow of look-alike pairs
  * @param numbers what the numbers say beside a call
  * @param counts tallies of one lot, in lines
  */
@@ -50,15 +51,19 @@ public record TrayRoom(
     People people,
     ReadingLog readings,
     Protocol protocol,
-    TaxonTree tree,
-    List<Trait> traits,
+    Supplier<TaxonTree> taxa,
+    Supplier<List<Trait>> traitsNow,
     Numbers numbers,
     Function<String, List<String>> counts,
     Words words,
     Locale locale,
     Clock clock) {
-  public TrayRoom {
-    traits = List.copyOf(traits);
+  TaxonTree tree() {
+    return taxa.get();
+  }
+
+  List<Trait> traits() {
+    return traitsNow.get();
   }
 
   /** Says what the numbers say of a bone beside a name. */

@@ -6,11 +6,13 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Locale;
 import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import org.comparanda.gui.capture.Memory;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
+import org.comparanda.taxon.TaxonTree;
 
 /** What a bench works with when it stands in a collection, in English, at one moment. */
 final class RoomPlace {
@@ -19,6 +21,11 @@ final class RoomPlace {
   private RoomPlace() {}
 
   static BenchPlace of(Collection collection, Executor work, Memory memory) {
+    return of(collection, work, memory, ReferenceTables.shipped()::taxa);
+  }
+
+  static BenchPlace of(
+      Collection collection, Executor work, Memory memory, Supplier<TaxonTree> taxa) {
     ReferenceTables tables = ReferenceTables.shipped();
     return new BenchPlace(
         work,
@@ -28,7 +35,7 @@ final class RoomPlace {
         new Numbers(Locale.ENGLISH),
         tables.protocol(),
         tables.outlines(),
-        tables.taxa(),
+        taxa,
         collection.animals(),
         collection.trays(),
         collection.readings(),

@@ -42,7 +42,7 @@ class OldCardsViewModelTest {
             new CardsRoom(
                 collection.oldCards(),
                 collection.trays(),
-                new CardParser(CardWordTable.shipped(TABLES.protocol(), TABLES.taxa())),
+                () -> new CardParser(CardWordTable.shipped(TABLES.protocol(), TABLES.taxa())),
                 TABLES.protocol(),
                 Words.of("oldcards", Locale.ENGLISH),
                 CLOCK),

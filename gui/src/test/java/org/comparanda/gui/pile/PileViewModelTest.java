@@ -15,6 +15,7 @@ import java.util.Optional;
 import org.comparanda.gui.text.Words;
 import org.comparanda.pile.Arrival;
 import org.comparanda.storage.Collection;
+import org.comparanda.taxon.TaxonTree;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -43,6 +44,7 @@ class PileViewModelTest {
         new PileRoom(
             collection.pile(),
             () -> collection.animals().shelf(),
+            TaxonTree::empty,
             printing,
             Words.of("pile", Locale.ENGLISH),
             Locale.ENGLISH,

@@ -82,8 +82,8 @@ final class LookRoom {
         collection.people(),
         sits.map(Person::id),
         TABLES.protocol(),
-        TABLES.taxa(),
-        TraitTable.shipped(Locale.ENGLISH, TABLES.protocol(), TABLES.taxa()),
+        TABLES::taxa,
+        () -> TraitTable.shipped(Locale.ENGLISH, TABLES.protocol(), TABLES.taxa()),
         Words.of("secondlook", Locale.ENGLISH),
         Locale.ENGLISH,
         CLOCK);

@@ -1,6 +1,7 @@
 package org.comparanda.gui.shelf;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -26,7 +27,10 @@ import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.register.SetDown;
 import org.comparanda.tables.ReferenceTables;
+import org.comparanda.taxon.HouseNames;
+import org.comparanda.taxon.HouseTaxon;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,7 +63,7 @@ class ShelfViewModelTest {
             animals,
             List::of,
             TABLES.protocol(),
-            TABLES.taxa(),
+            TABLES::taxa,
             Words.of("shelf", Locale.ENGLISH),
             Locale.ENGLISH),
         work,
@@ -282,5 +286,46 @@ class ShelfViewModelTest {
 
   private Path table(String text) throws IOException {
     return Files.writeString(folder.resolve("invented.csv"), text);
+  }
+
+  @Test
+  void anOldNameFindsTheAnimalsAndSaysWhatTheirTaxonIsCalledNow() {
+    TaxonTree renamed =
+        HouseNames.of(
+                List.of(
+                    new HouseTaxon(
+                        new TaxonName("Ovis antiqua"),
+                        "",
+                        "species",
+                        Optional.empty(),
+                        Optional.of(new TaxonName("Ovis aries")),
+                        "",
+                        "invented")))
+            .on(TABLES.taxa())
+            .value()
+            .orElseThrow();
+    ShelfViewModel names =
+        new ShelfViewModel(
+            new ShelfRoom(
+                animals,
+                animals,
+                List::of,
+                TABLES.protocol(),
+                () -> renamed,
+                Words.of("shelf", Locale.ENGLISH),
+                Locale.ENGLISH),
+            Runnable::run,
+            Runnable::run);
+    names.refresh();
+    names.filterText("ovis antiq");
+    assertFalse(names.listed().isEmpty());
+    assertTrue(
+        names.listed().stream()
+            .allMatch(a -> a.taxon().equals(Optional.of(new TaxonName("Ovis aries")))));
+    assertEquals("Ovis antiqua stands here as Ovis aries.", names.underOldNamesProperty().get());
+    names.filterText("ovis aries");
+    assertEquals("", names.underOldNamesProperty().get());
+    names.filterText("sheep");
+    assertFalse(names.listed().isEmpty(), "by its name in plain words");
   }
 }

@@ -28,6 +28,7 @@ class SizeDeskViewModelTest {
     return new Room(
         () -> shelf,
         TABLES,
+        TABLES::taxa,
         Words.of("sizedesk", Locale.ENGLISH),
         Locale.ENGLISH,
         "Invented.",

@@ -74,8 +74,8 @@ class TrayViewModelTest {
             collection.people(),
             collection.readings(),
             TABLES.protocol(),
-            TABLES.taxa(),
-            TraitTable.shipped(Locale.ENGLISH, TABLES.protocol(), TABLES.taxa()),
+            TABLES::taxa,
+            () -> TraitTable.shipped(Locale.ENGLISH, TABLES.protocol(), TABLES.taxa()),
             (tray, bone, called) ->
                 new Beside(List.of(new TaxonName("Ovis aries")), List.of(), Optional.empty()),
             lot -> List.of("counts of " + lot),

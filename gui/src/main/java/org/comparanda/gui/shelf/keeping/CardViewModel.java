@@ -5,8 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executor;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -24,7 +24,6 @@ import org.comparanda.register.CardEdit;
 import org.comparanda.register.CardField;
 import org.comparanda.register.CardProblem;
 import org.comparanda.register.ChangeNote;
-import org.comparanda.register.Merge;
 import org.comparanda.statistics.Outcome;
 import org.comparanda.taxon.TaxonName;
 
@@ -46,9 +45,7 @@ public final class CardViewModel {
   private final ObservableMap<CardField, String> problems = FXCollections.observableHashMap();
   private final StringProperty sentence = new SimpleStringProperty("");
   private final ObservableList<DayBookEntry> history = FXCollections.observableArrayList();
-  private final StringProperty other = new SimpleStringProperty("");
-  private final ObjectProperty<Optional<Merge>> merge =
-      new SimpleObjectProperty<>(Optional.empty());
+  private final DoublesViewModel doubles;
 
   /**
    * A card that is not open yet.
@@ -62,6 +59,7 @@ public final class CardViewModel {
     this.work = work;
     this.ui = ui;
     this.afterwards = afterwards;
+    this.doubles = new DoublesViewModel(room, card, sentence, work, ui);
     for (CardField field : CardField.values()) {
       texts.put(field, new SimpleStringProperty(""));
     }
@@ -96,14 +94,9 @@ public final class CardViewModel {
     return history;
   }
 
-  /** The number of a double. */
-  public StringProperty otherProperty() {
-    return other;
-  }
-
-  /** What merging would give, once it was looked at. */
-  public ReadOnlyObjectProperty<Optional<Merge>> mergeProperty() {
-    return merge;
+  /** A second number of the same animal. */
+  public DoublesViewModel doubles() {
+    return doubles;
   }
 
   Signature signature() {
@@ -145,8 +138,7 @@ public final class CardViewModel {
 
   private void show(Optional<AnimalCard> found, List<DayBookEntry> book) {
     problems.clear();
-    merge.set(Optional.empty());
-    other.set("");
+    doubles.forget();
     card.set(found);
     AnimalCard shown = found.orElseGet(() -> AnimalCard.blank(new AnimalId("?")));
     texts.forEach((field, text) -> text.set(field.text(shown)));
@@ -179,15 +171,12 @@ public final class CardViewModel {
         note ->
             work.execute(
                 () -> {
-                  List<TaxonName> there = room.animals().shelf().taxa();
-                  CardEdit edit =
-                      new CardEdit(
-                          name -> room.tree().taxon(name).isPresent() || there.contains(name),
-                          room.today());
+                  Set<TaxonName> there = Set.copyOf(room.animals().shelf().taxa());
+                  CardEdit edit = new CardEdit(room.tree(), there, room.today());
                   edit.apply(before, typed)
                       .fold(
                           after -> {
-                            store(before, after, note, added);
+                            store(before, after, note, added, older(typed));
                             return after;
                           },
                           refused -> {
@@ -197,15 +186,25 @@ public final class CardViewModel {
                 }));
   }
 
-  private void store(AnimalCard before, AnimalCard after, ChangeNote note, boolean added) {
+  /** What to say of a taxon that was typed under a name no longer used. */
+  private String older(Map<CardField, String> typed) {
+    return Optional.ofNullable(typed.get(CardField.TAXON))
+        .filter(text -> !text.isBlank())
+        .flatMap(text -> room.tree().standsUnder(new TaxonName(text.strip())))
+        .map(said -> " " + room.words().said(said))
+        .orElse("");
+  }
+
+  private void store(
+      AnimalCard before, AnimalCard after, ChangeNote note, boolean added, String older) {
     if (added) {
       Outcome<AnimalCard> outcome = room.register().add(after, note);
-      done(outcome, after.id(), stored -> room.words().get("card.added", stored.id()));
+      done(outcome, after.id(), stored -> room.words().get("card.added", stored.id()) + older);
     } else {
       done(
           room.register().change(before, after, note),
           after.id(),
-          changes -> room.words().get("card.stored", changes.size()));
+          changes -> room.words().get("card.stored", changes.size()) + older);
     }
   }
 
@@ -232,44 +231,25 @@ public final class CardViewModel {
                                     changes -> room.words().get("card.stored", changes.size())))));
   }
 
-  /** Says what merging the other number into this one would give. */
-  public void lookAtMerge() {
-    merge.set(Optional.empty());
-    withOther(
-        (kept, id) ->
-            () -> {
-              Outcome<Merge> looked = room.register().wouldMerge(kept.id(), id);
-              ui.execute(() -> looked(looked));
-            });
-  }
-
-  private void looked(Outcome<Merge> outcome) {
-    merge.set(outcome.value());
-    if (outcome.value().isEmpty()) {
-      sentence.set(
-          outcome.fold(m -> "", none -> room.words().said(none.reason() + " " + none.remedy())));
-    }
-  }
-
-  /** Merges the other number into this one, after it was looked at. */
+  /** Merges the number that was looked at into this one. */
   public void merge() {
-    if (merge.get().isPresent()) {
-      withNote(
-          note ->
-              withOther(
-                  (kept, id) ->
-                      () ->
-                          done(
-                              room.register().merge(kept.id(), id, note),
-                              kept.id(),
-                              m -> room.words().get("card.merged", id, kept.id()))));
-    }
-  }
-
-  private void withOther(BiFunction<AnimalCard, AnimalId, Runnable> task) {
-    if (card.get().isPresent() && !other.get().isBlank()) {
-      work.execute(task.apply(card.get().get(), new AnimalId(other.get().strip())));
-    }
+    card.get()
+        .ifPresent(
+            kept ->
+                doubles
+                    .looked()
+                    .ifPresent(
+                        id ->
+                            withNote(
+                                note ->
+                                    work.execute(
+                                        () ->
+                                            done(
+                                                room.register().merge(kept.id(), id, note),
+                                                kept.id(),
+                                                m ->
+                                                    room.words()
+                                                        .get("card.merged", id, kept.id()))))));
   }
 
   /** Takes the animal off the shelf, or puts a retired one back. */

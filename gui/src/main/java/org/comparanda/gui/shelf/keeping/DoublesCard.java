@@ -19,10 +19,10 @@ final class DoublesCard extends VBox {
     words = model.room().words();
     getStyleClass().addAll("card", "doubles-card");
     TextField other =
-        Written.field(model.otherProperty(), "double-number", words.get("double.prompt"));
+        Written.field(model.doubles().otherProperty(), "double-number", words.get("double.prompt"));
     other.setAccessibleText(words.get("double"));
     HBox.setHgrow(other, Priority.ALWAYS);
-    Button look = Written.button(words.get("double.look"), "double-look", model::lookAtMerge);
+    Button look = Written.button(words.get("double.look"), "double-look", model.doubles()::look);
     merge = Written.button(words.get("double.merge"), "double-merge", model::merge);
     HBox row = new HBox(8, other, look, merge);
     getChildren()
@@ -31,8 +31,8 @@ final class DoublesCard extends VBox {
             Written.wrapped(words.get("double.help"), "note"),
             row,
             differing);
-    model.mergeProperty().addListener((o, was, is) -> show(is));
-    show(model.mergeProperty().get());
+    model.doubles().mergeProperty().addListener((o, was, is) -> show(is));
+    show(model.doubles().mergeProperty().get());
   }
 
   private void show(Optional<Merge> looked) {

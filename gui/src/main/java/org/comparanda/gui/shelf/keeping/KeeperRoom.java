@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Locale;
+import java.util.function.Supplier;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.check.AcceptedFindings;
@@ -21,10 +22,15 @@ public record KeeperRoom(
     AcceptedFindings accepted,
     ReadingLog readings,
     Protocol protocol,
-    TaxonTree tree,
+    Supplier<TaxonTree> taxa,
     Clock clock,
     Words words,
     Locale locale) {
+  /** The taxa as the house names them now. */
+  TaxonTree tree() {
+    return taxa.get();
+  }
+
   public LocalDate today() {
     return LocalDate.now(clock.withZone(ZoneId.systemDefault()));
   }

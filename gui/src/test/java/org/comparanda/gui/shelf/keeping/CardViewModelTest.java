@@ -4,11 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import org.comparanda.measurement.PersonId;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.CardField;
+import org.comparanda.register.ChangeNote;
 import org.comparanda.register.Standing;
 import org.comparanda.storage.Collection;
+import org.comparanda.taxon.HouseNames;
+import org.comparanda.taxon.TaxonName;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -82,13 +86,46 @@ class CardViewModelTest {
 
   @Test
   void aDoubleIsLookedAtBeforeItIsMerged() {
-    card.otherProperty().set("T-2");
+    card.doubles().otherProperty().set("T-2");
     card.merge();
     assertTrue(inTheCollection("T-2").standing().onTheShelf());
-    card.lookAtMerge();
-    assertEquals(1, card.mergeProperty().get().orElseThrow().differing().size());
+    card.doubles().look();
+    assertEquals(1, card.doubles().mergeProperty().get().orElseThrow().differing().size());
+    card.doubles().otherProperty().set("T-3");
+    card.doubles().otherProperty().set("T-2");
+    card.merge();
+    assertTrue(
+        inTheCollection("T-2").standing().onTheShelf(), "typed again, so looked at again first");
+    card.doubles().look();
     card.merge();
     assertEquals(new Standing.MergedInto(ONE), inTheCollection("T-2").standing());
+  }
+
+  @Test
+  void aTaxonTypedUnderItsOldNameIsStoredUnderTheOneItHasNow() {
+    collection
+        .names()
+        .rename(
+            new TaxonName("Ovis aries"),
+            new TaxonName("Ovis nova"),
+            KeepersRoom.TABLES.taxa(),
+            new ChangeNote(new PersonId("p1"), "new list"));
+    HouseNames names = collection.names().all();
+    card =
+        new CardViewModel(
+            KeepersRoom.of(
+                collection, () -> names.on(KeepersRoom.TABLES.taxa()).value().orElseThrow()),
+            signature,
+            Runnable::run,
+            Runnable::run,
+            () -> {});
+    card.openNew();
+    card.numberProperty().set("T-9");
+    card.textProperty(CardField.TAXON).set("Ovis aries");
+    card.save();
+    assertEquals(
+        "T-9 was added. Ovis aries stands here as Ovis nova.", card.sentenceProperty().get());
+    assertEquals("Ovis nova", inTheCollection("T-9").animal().taxon().orElseThrow().value());
   }
 
   @Test

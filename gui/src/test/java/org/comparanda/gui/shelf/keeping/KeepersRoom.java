@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
@@ -21,6 +22,7 @@ import org.comparanda.reference.Source;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.taxon.TaxonName;
+import org.comparanda.taxon.TaxonTree;
 
 /** A real collection of two invented animals for the keeper's pages. */
 public final class KeepersRoom {
@@ -41,13 +43,17 @@ public final class KeepersRoom {
   }
 
   public static KeeperRoom of(Collection collection) {
+    return of(collection, TABLES::taxa);
+  }
+
+  static KeeperRoom of(Collection collection, Supplier<TaxonTree> taxa) {
     return new KeeperRoom(
         collection.animals(),
         collection.register(),
         collection.acceptedFindings(),
         collection.readings(),
         TABLES.protocol(),
-        TABLES.taxa(),
+        taxa,
         CLOCK,
         Words.of("keeper", Locale.ENGLISH),
         Locale.ENGLISH);
