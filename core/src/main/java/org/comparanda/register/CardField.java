@@ -164,8 +164,9 @@ public enum CardField {
   }
 
   private static <E extends Enum<E>> Outcome<E> oneOf(String text, E[] values) {
+    String asked = text.toLowerCase(Locale.ROOT).replace('_', ' ');
     return Arrays.stream(values)
-        .filter(v -> word(v).equals(text.toLowerCase(Locale.ROOT)))
+        .filter(v -> word(v).equals(asked))
         .findFirst()
         .map(Outcome::of)
         .orElseGet(

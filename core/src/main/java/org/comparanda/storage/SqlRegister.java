@@ -106,7 +106,8 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
           try (ShelfRowWriter rows = new ShelfRowWriter(h, origin(note))) {
             rows.add(AnimalCard.of(bare));
           }
-          record(h, AnimalCard.of(bare), card, note, "added");
+          List<Change> said = Changes.between(AnimalCard.blank(card.id()), card);
+          record(h, AnimalCard.of(bare), card, said, note, "added");
           return Outcome.of(card);
         });
   }
@@ -169,6 +170,12 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
     Optional<AnimalCard> now = card(h, seen.id());
     if (now.isEmpty()) {
       return missing(seen.id());
+    }
+    Optional<AnimalId> into = now.get().standing().mergedInto();
+    if (into.isPresent()) {
+      return Outcome.none(
+          seen.id() + " is merged into " + into.get() + ". Nothing was stored.",
+          "Change " + into.get() + "; this record stays as it was.");
     }
     return now.get().equals(seen)
         ? Outcome.of(seen)
@@ -282,7 +289,17 @@ record SqlRegister(Database database, ShelfVersions versions, DayBookRows dayBoo
 
   private List<Change> record(
       Handle h, AnimalCard before, AnimalCard after, ChangeNote note, String verb) {
-    List<Change> changes = Changes.between(before, after);
+    return record(h, before, after, Changes.between(before, after), note, verb);
+  }
+
+  /** Writes the card, with what is to be said of it. */
+  private List<Change> record(
+      Handle h,
+      AnimalCard before,
+      AnimalCard after,
+      List<Change> changes,
+      ChangeNote note,
+      String verb) {
     SqlPeople.known(h, dayBook, note.who());
     RegisterRows.write(h, after);
     new ShelfRowEdit(h, origin(note)).edit(before.animal(), after.animal());

@@ -146,6 +146,9 @@ public record HouseNames(Map<TaxonName, HouseTaxon> byName) {
         .then(
             tree -> {
               Optional<Taxon> old = tree.taxon(from);
+              if (!from.equals(to) && tree.accepted(from).equals(to)) {
+                return Outcome.of(this); // a synonym already: its animals follow
+              }
               if (old.isEmpty() || old.get().isSynonym()) {
                 return tree.standsUnder(from)
                     .<Outcome<HouseNames>>map(

@@ -168,6 +168,22 @@ class TaxaCommandTest {
   }
 
   @Test
+  void animalsUnderANameThatBecameASynonymFollowByARename() throws IOException {
+    Path names =
+        file(
+            "syn.csv",
+            """
+            taxonID,scientificName,parentNameUsageID,acceptedNameUsageID,taxonomicStatus
+            1,Ovis,,,accepted
+            2,Ovis nova,1,,accepted
+            3,Ovis aries,1,2,synonym
+            """);
+    says(taxa("add", names), "Rename them with: taxa rename \"Ovis aries\" \"Ovis nova\".");
+    says(taxa("rename", "Ovis aries", "Ovis nova"), "2 animals with it");
+    says(Typed.command("shelf", "show", "HB-1", "--collection", room), "taxon: Ovis nova");
+  }
+
+  @Test
   void anEquationOfARenamedTaxonIsTriedOnItsAnimals() throws IOException {
     assertEquals(0, taxa("rename", "Ovis aries", "Ovis nova").code());
     Typed size = Typed.command("size", "--equation", "sheep-withers-humerus", "--collection", room);

@@ -236,6 +236,34 @@ class RegisterInFileTest {
   }
 
   @Test
+  void aSecondNumberIsNoLongerChanged() {
+    collection.register().merge(FIRST, SECOND, NOTE);
+    AnimalCard gone = card(SECOND);
+    assertEquals(
+        "A-2 is merged into A-1. Nothing was stored.",
+        collection
+            .register()
+            .change(gone, gone.withSourceName("x"), NOTE)
+            .fold(done -> "stored", none -> none.reason()));
+  }
+
+  @Test
+  void theFirstEntryOfAnAddedAnimalSaysAllThatWasSaidOfIt() {
+    AnimalCard third = sheep("A-3", Side.LEFT, Map.of(code("GL"), 140.0));
+    collection.register().add(third.withAnimal(third.animal().withSex("female")), NOTE);
+    assertEquals(
+        List.of(
+            "added",
+            "taxon: \"\" -> \"Ovis aries\"",
+            "sex: \"\" -> \"female\"",
+            "age_class: \"\" -> \"adult\"",
+            "bone: \"\" -> \"humerus left\"",
+            "humerus left GL: \"\" -> \"140\"",
+            "why: looked again"),
+        lastEntry(new AnimalId("A-3")));
+  }
+
+  @Test
   void aNumberIsGivenOnce() {
     collection.register().retire(FIRST, NOTE);
     assertEquals(

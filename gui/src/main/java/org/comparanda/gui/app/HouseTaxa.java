@@ -1,6 +1,5 @@
 package org.comparanda.gui.app;
 
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.comparanda.register.Names;
@@ -10,43 +9,62 @@ import org.comparanda.taxon.TaxonTree;
 public final class HouseTaxa implements Supplier<TaxonTree> {
   private final Names names;
   private final TaxonTree shipped;
-  private final AtomicReference<TaxonTree> now;
+  private volatile TaxonTree now;
 
   /** Reads the names for the first time. */
   public HouseTaxa(Names names, TaxonTree shipped) {
     this.names = names;
     this.shipped = shipped;
-    this.now = new AtomicReference<>(read());
+    this.now = read(names, shipped);
   }
 
-  private TaxonTree read() {
+  private static TaxonTree read(Names names, TaxonTree shipped) {
     return names.all().on(shipped).value().orElse(shipped);
   }
 
   /** Reads the names again, after some were changed. */
   public void again() {
-    now.set(read());
+    now = read(names, shipped);
   }
 
   /** The same tree until names were changed. */
   @Override
   public TaxonTree get() {
-    return now.get();
+    return now;
   }
 
   /** Something made of the taxa, made anew as soon as they are others. */
   public <T> Supplier<T> following(Function<TaxonTree, T> maker) {
-    AtomicReference<Made<T>> last = new AtomicReference<>();
-    return () ->
-        last.updateAndGet(
-                made -> {
-                  TaxonTree tree = get();
-                  return made != null && made.of() == tree
-                      ? made
-                      : new Made<>(tree, maker.apply(tree));
-                })
-            .what();
+    return new Following<>(this, maker);
   }
 
-  private record Made<T>(TaxonTree of, T what) {}
+  /** Made of one tree, until there is another. */
+  private static final class Following<T> implements Supplier<T> {
+    private final HouseTaxa taxa;
+    private final Function<TaxonTree, T> maker;
+    private volatile Made<T> last;
+
+    Following(HouseTaxa taxa, Function<TaxonTree, T> maker) {
+      this.taxa = taxa;
+      this.maker = maker;
+      this.last = Made.of(taxa.get(), maker);
+    }
+
+    @Override
+    public T get() {
+      TaxonTree tree = taxa.get();
+      Made<T> made = last;
+      if (made.from() != tree) {
+        made = Made.of(tree, maker);
+        last = made;
+      }
+      return made.what();
+    }
+  }
+
+  private record Made<T>(TaxonTree from, T what) {
+    static <T> Made<T> of(TaxonTree tree, Function<TaxonTree, T> maker) {
+      return new Made<>(tree, maker.apply(tree));
+    }
+  }
 }
