@@ -55,7 +55,7 @@ class KnownTablesTest {
                 animals,
                 () -> List.of(retired),
                 ShelfViewModelTest.TABLES.protocol(),
-                ShelfViewModelTest.TABLES.taxa(),
+                ShelfViewModelTest.TABLES::taxa,
                 Words.of("shelf", Locale.ENGLISH),
                 Locale.ENGLISH),
             Runnable::run,
