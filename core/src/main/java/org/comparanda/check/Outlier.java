@@ -21,7 +21,8 @@ record Outlier(double level) implements ShelfCheck {
   @Override
   public List<Finding> check(ShelfEntries entries) {
     List<Finding> findings = new ArrayList<>();
-    ElementSpread.of(entries)
+    entries
+        .spreads()
         .values()
         .forEach(
             spread ->

@@ -8,23 +8,51 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Flag;
 import org.comparanda.measurement.Protocol;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.Shelf;
 import org.comparanda.reference.ShelfBone;
 import org.comparanda.taxon.TaxonTree;
+import org.jspecify.annotations.Nullable;
 
-/**
- * All rows of a shelf, with the words that the room knows.
- *
- * @param all rows in the order of the table or collection
- * @param protocol elements, measurements and part rules that count as known
- * @param tree taxa that count as known
- */
-public record ShelfEntries(List<BoneEntry> all, Protocol protocol, TaxonTree tree) {
-  public ShelfEntries {
-    all = List.copyOf(all);
+/** All rows of a shelf, with the words that the room knows; asked by one thread at a time. */
+public final class ShelfEntries {
+  private final List<BoneEntry> all;
+  private final Protocol protocol;
+  private final TaxonTree tree;
+  private @Nullable Map<ElementKey, ElementSpread> spreads;
+
+  /**
+   * @param all rows in the order of the table or collection
+   * @param protocol elements, measurements and part rules that count as known
+   * @param tree taxa that count as known
+   */
+  public ShelfEntries(List<BoneEntry> all, Protocol protocol, TaxonTree tree) {
+    this.all = List.copyOf(all);
+    this.protocol = protocol;
+    this.tree = tree;
+  }
+
+  public List<BoneEntry> all() {
+    return all;
+  }
+
+  public Protocol protocol() {
+    return protocol;
+  }
+
+  public TaxonTree tree() {
+    return tree;
+  }
+
+  /** How the bones of each element vary: reckoned once, when first asked for. */
+  Map<ElementKey, ElementSpread> spreads() {
+    if (spreads == null) {
+      spreads = ElementSpread.of(this);
+    }
+    return spreads;
   }
 
   /** The rows of a collection. */

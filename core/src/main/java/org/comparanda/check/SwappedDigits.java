@@ -58,7 +58,8 @@ record SwappedDigits() implements ShelfCheck {
   @Override
   public List<Finding> check(ShelfEntries entries) {
     List<Finding> findings = new ArrayList<>();
-    ElementSpread.of(entries)
+    entries
+        .spreads()
         .values()
         .forEach(
             spread -> {

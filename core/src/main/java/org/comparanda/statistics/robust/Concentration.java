@@ -2,7 +2,6 @@ package org.comparanda.statistics.robust;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -74,15 +73,21 @@ final class Concentration {
     return Optional.of(here);
   }
 
+  /** In their order; of rows equally far the first. */
   private int[] nearest(List<double[]> rows, int half) {
     double[] squared = squaredDistances(rows);
-    return IntStream.range(0, squared.length)
-        .boxed()
-        .sorted(Comparator.comparingDouble(i -> squared[i]))
-        .limit(half)
-        .sorted()
-        .mapToInt(i -> i)
-        .toArray();
+    double[] sorted = squared.clone();
+    Arrays.sort(sorted);
+    double limit = sorted[half - 1];
+    long equal = half - Arrays.stream(sorted).limit(half).filter(d -> d < limit).count();
+    int[] nearest = new int[half];
+    int taken = 0;
+    for (int i = 0; i < squared.length; i++) {
+      if (squared[i] < limit || (squared[i] == limit && equal-- > 0)) {
+        nearest[taken++] = i;
+      }
+    }
+    return nearest;
   }
 
   private static double[] minus(double[] a, double[] b) {

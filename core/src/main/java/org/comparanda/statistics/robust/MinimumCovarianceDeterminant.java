@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.comparanda.statistics.Distributions;
 import org.comparanda.statistics.Outcome;
 
@@ -12,7 +13,8 @@ import org.comparanda.statistics.Outcome;
  * then reweights: rows within the 0.975 quantile of chi-square count for centre and spread.
  *
  * <p>All subsets of p + 1 rows are starting points where they are few, otherwise seeded random
- * ones; two concentration steps each, the best ten to the end. Shape: n rows of p numbers, n ≥ 2p +
+ * ones; two concentration steps each, the best ten to the end. Of more than 600 rows the first
+ * steps are taken on every so-manieth, as the source does on a sample, the rest on all. Shape: n rows of p numbers, n ≥ 2p +
  * 2. Source: Rousseeuw and Van Driessen 1999, Technometrics 41:212–223; factors of consistency:
  * Croux and Haesbroeck 1999; for small samples: {@link SmallSampleFactor}.
  *
@@ -25,6 +27,7 @@ public record MinimumCovarianceDeterminant(int starts, int allSubsets, long seed
   private static final int FIRST_STEPS = 2;
   private static final int TO_THE_END = 10;
   private static final int MOST_STEPS = 200;
+  private static final int MANY = 600;
 
   public static MinimumCovarianceDeterminant withDefaults() {
     return new MinimumCovarianceDeterminant(500, 20_000, 1);
@@ -47,18 +50,18 @@ public record MinimumCovarianceDeterminant(int starts, int allSubsets, long seed
           "%d rows are too few for a robust spread of %d measurements.".formatted(n, p),
           "Add animals, or leave measurements out.");
     }
-    int half = (n + p + 1) / 2;
+    List<double[]> first = sample(rows);
     List<Concentration> found = new ArrayList<>();
-    for (int[] start : StartingPoints.of(n, p + 1, this)) {
-      Concentration.from(rows, start)
-          .flatMap(c -> c.steps(rows, half, FIRST_STEPS))
+    for (int[] start : StartingPoints.of(first.size(), p + 1, this)) {
+      Concentration.from(first, start)
+          .flatMap(c -> c.steps(first, half(first.size(), p), FIRST_STEPS))
           .ifPresent(found::add);
     }
     Optional<Concentration> best =
         found.stream()
             .sorted(Comparator.comparingDouble(Concentration::logDeterminant))
             .limit(TO_THE_END)
-            .flatMap(c -> c.steps(rows, half, MOST_STEPS).stream())
+            .flatMap(c -> c.steps(rows, half(n, p), MOST_STEPS).stream())
             .min(Comparator.comparingDouble(Concentration::logDeterminant));
     return best.map(b -> reweighted(rows, b))
         .orElseGet(
@@ -66,6 +69,19 @@ public record MinimumCovarianceDeterminant(int starts, int allSubsets, long seed
                 Outcome.none(
                     "Half of the rows lie in a plane: these measurements repeat one another.",
                     "Leave one of them out."));
+  }
+
+  private static int half(int n, int p) {
+    return (n + p + 1) / 2;
+  }
+
+  private static List<double[]> sample(List<double[]> rows) {
+    int n = rows.size();
+    return n <= MANY
+        ? rows
+        : IntStream.range(0, MANY)
+            .mapToObj(i -> rows.get((int) ((long) i * n / MANY)))
+            .toList();
   }
 
   static Outcome<RobustSpread> reweighted(List<double[]> rows, Concentration best) {
