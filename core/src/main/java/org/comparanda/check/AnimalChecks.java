@@ -41,15 +41,24 @@ public final class AnimalChecks {
   /** Hears which check begins, by its number and kind. */
   public interface Watcher {
     void begins(int number, FindingKind kind);
+
+    /** Asked often, inside the long checks too; yes ends them with whatever was found by then. */
+    default boolean stopped() {
+      return false;
+    }
   }
 
-  /** The same, saying how far it is. */
+  /** The same, saying how far it is; what was found by then where it is stopped. */
   public static List<Finding> findings(ShelfEntries entries, Watcher watcher) {
+    ShelfEntries watched = entries.stoppedBy(watcher::stopped);
     List<Finding> found = new ArrayList<>();
     List<ShelfCheck> checks = all();
     for (ShelfCheck check : checks) {
+      if (watched.stopped()) {
+        return found;
+      }
       watcher.begins(checks.indexOf(check) + 1, check.kind());
-      for (Finding finding : check.check(entries)) {
+      for (Finding finding : check.check(watched)) {
         if (finding.kind() != FindingKind.OUTLIER || !explained(finding, found)) {
           found.add(finding);
         }

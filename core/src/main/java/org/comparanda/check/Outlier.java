@@ -21,19 +21,17 @@ record Outlier(double level) implements ShelfCheck {
   @Override
   public List<Finding> check(ShelfEntries entries) {
     List<Finding> findings = new ArrayList<>();
-    entries
-        .spreads()
-        .values()
-        .forEach(
-            spread ->
-                spread
-                    .bones()
-                    .forEach(
-                        bone ->
-                            spread
-                                .judge(bone)
-                                .filter(judged -> judged.typicality() < level)
-                                .ifPresent(judged -> findings.add(finding(bone, judged)))));
+    for (ElementSpread spread : entries.spreads().values()) {
+      for (BoneEntry bone : spread.bones()) {
+        if (entries.stopped()) {
+          return findings;
+        }
+        spread
+            .judge(bone)
+            .filter(judged -> judged.typicality() < level)
+            .ifPresent(judged -> findings.add(finding(bone, judged)));
+      }
+    }
     return findings;
   }
 

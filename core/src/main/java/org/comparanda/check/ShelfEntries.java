@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Flag;
@@ -22,6 +23,7 @@ public final class ShelfEntries {
   private final List<BoneEntry> all;
   private final Protocol protocol;
   private final TaxonTree tree;
+  private final BooleanSupplier stopped;
   private @Nullable Map<ElementKey, ElementSpread> spreads;
 
   /**
@@ -30,9 +32,24 @@ public final class ShelfEntries {
    * @param tree taxa that count as known
    */
   public ShelfEntries(List<BoneEntry> all, Protocol protocol, TaxonTree tree) {
-    this.all = List.copyOf(all);
+    this(List.copyOf(all), protocol, tree, () -> false);
+  }
+
+  private ShelfEntries(
+      List<BoneEntry> all, Protocol protocol, TaxonTree tree, BooleanSupplier stopped) {
+    this.all = all;
     this.protocol = protocol;
     this.tree = tree;
+    this.stopped = stopped;
+  }
+
+  /** The same rows, whose long checks end early when it says yes. */
+  ShelfEntries stoppedBy(BooleanSupplier other) {
+    return new ShelfEntries(all, protocol, tree, other);
+  }
+
+  boolean stopped() {
+    return stopped.getAsBoolean();
   }
 
   public List<BoneEntry> all() {

@@ -58,26 +58,23 @@ record SwappedDigits() implements ShelfCheck {
   @Override
   public List<Finding> check(ShelfEntries entries) {
     List<Finding> findings = new ArrayList<>();
-    entries
-        .spreads()
-        .values()
-        .forEach(
-            spread -> {
-              Map<String, List<BoneEntry>> animals =
-                  ShelfEntries.grouped(spread.bones(), BoneEntry::animal);
-              for (BoneEntry bone : spread.bones()) {
-                spread
-                    .judge(bone)
-                    .ifPresent(
-                        judged ->
-                            judged
-                                .values()
-                                .forEach(
-                                    v ->
-                                        value(bone, other(bone, animals), v)
-                                            .ifPresent(findings::add)));
-              }
-            });
+    for (ElementSpread spread : entries.spreads().values()) {
+      Map<String, List<BoneEntry>> animals =
+          ShelfEntries.grouped(spread.bones(), BoneEntry::animal);
+      for (BoneEntry bone : spread.bones()) {
+        if (entries.stopped()) {
+          return findings;
+        }
+        spread
+            .judge(bone)
+            .ifPresent(
+                judged ->
+                    judged
+                        .values()
+                        .forEach(
+                            v -> value(bone, other(bone, animals), v).ifPresent(findings::add)));
+      }
+    }
     return findings;
   }
 

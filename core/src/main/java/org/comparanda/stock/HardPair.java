@@ -51,7 +51,20 @@ public record HardPair(
 
   /** Of all trials of a shelf, the worst first. */
   public static List<HardPair> of(Comparison comparison, Stock stock) {
-    List<Trial> trials = stock.elements().stream().map(comparison::trial).toList();
+    return of(comparison, stock, (element, number, of) -> {});
+  }
+
+  /** The same, saying how far it is; none where it is stopped. */
+  public static List<HardPair> of(Comparison comparison, Stock stock, ElementWatch watch) {
+    List<Trial> trials = new ArrayList<>();
+    List<ElementKey> elements = stock.elements();
+    for (ElementKey element : elements) {
+      if (watch.stopped()) {
+        return List.of();
+      }
+      watch.begins(element, trials.size() + 1, elements.size());
+      trials.add(comparison.trial(element));
+    }
     List<HardPair> hard = new ArrayList<>();
     List<TaxonName> taxa = stock.taxa();
     for (int i = 0; i < taxa.size(); i++) {

@@ -63,9 +63,20 @@ public record Wanted(int more, int draws, long seed) {
    * Largest gain first; elements with one taxon, or too few animals for a spread, are not on it.
    */
   public List<Entry> of(Shelf shelf) {
+    return of(shelf, (element, number, of) -> {});
+  }
+
+  /** The same, saying how far it is; none where it is stopped. */
+  public List<Entry> of(Shelf shelf, ElementWatch watch) {
     List<Entry> entries = new ArrayList<>();
-    for (ElementKey element : Stock.of(shelf).elements()) {
-      TaxonMeans.of(shelf, element).ifPresent(m -> entries.addAll(entries(element, m)));
+    List<ElementKey> elements = Stock.of(shelf).elements();
+    for (int i = 0; i < elements.size(); i++) {
+      ElementKey element = elements.get(i);
+      watch.begins(element, i + 1, elements.size());
+      TaxonMeans.of(shelf, element).ifPresent(m -> entries.addAll(entries(element, m, watch)));
+      if (watch.stopped()) {
+        return List.of();
+      }
     }
     entries.sort(
         Comparator.comparingDouble((Entry e) -> -e.gain())
@@ -74,11 +85,11 @@ public record Wanted(int more, int draws, long seed) {
     return List.copyOf(entries);
   }
 
-  private List<Entry> entries(ElementKey element, TaxonMeans means) {
+  private List<Entry> entries(ElementKey element, TaxonMeans means, ElementWatch watch) {
     int taxa = means.taxa().size();
     double[] gains = new double[taxa];
     SplittableRandom random = new SplittableRandom(seed);
-    for (int draw = 0; draw < draws; draw++) {
+    for (int draw = 0; draw < draws && !watch.stopped(); draw++) {
       ScoreDraw here = new ScoreDraw(means, more, random);
       double now = here.score(ScoreDraw.NOBODY);
       for (int taxon = 0; taxon < taxa; taxon++) {

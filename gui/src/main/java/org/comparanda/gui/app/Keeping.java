@@ -51,6 +51,7 @@ final class Keeping {
             place.collection().readings(),
             place.tables().protocol(),
             place.taxa(),
+            () -> place.collection().houseRules().inForce().comparison(),
             place.clock(),
             Words.of("keeper", place.locale()),
             place.locale());
@@ -58,8 +59,9 @@ final class Keeping {
     CardViewModel card =
         new CardViewModel(room, signature, place.work(), place.ui(), shelf::refresh);
     FindingsViewModel findings =
-        new FindingsViewModel(room, signature, place.work(), place.ui(), shelf::refresh);
-    StockViewModel stock = new StockViewModel(room, place.work(), place.ui());
+        new FindingsViewModel(
+            room, signature, place.work(), place.idle(), place.ui(), shelf::refresh);
+    StockViewModel stock = new StockViewModel(room, place.idle(), place.ui());
     SkeletonViewModel skeleton =
         new SkeletonViewModel(
             skeletonRoom(place, room), signature, place.work(), place.ui(), shelf::refresh);
@@ -90,7 +92,7 @@ final class Keeping {
                           place.taxa().again();
                           place.ui().execute(shelf::refresh);
                         }));
-    WantedViewModel wanted = new WantedViewModel(room, place.work(), place.ui());
+    WantedViewModel wanted = new WantedViewModel(room, place.idle(), place.ui());
     ShelfView[] view = new ShelfView[1];
     ShelfPages pages =
         new ShelfPages(

@@ -3,6 +3,7 @@ package org.comparanda.gui.shelf.keeping;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
@@ -61,6 +62,8 @@ public final class FindingsPage extends VBox {
             (o, was, is) -> {
               if (was == null && is != null) {
                 model.look();
+              } else if (is == null) {
+                model.stop();
               }
             });
   }
@@ -96,9 +99,29 @@ public final class FindingsPage extends VBox {
             Written.told(model.sentenceProperty(), "findings-sentence", "strong"),
             spring,
             tabs,
-            Written.button(words.get("findings.again"), "findings-again", model::look));
+            again());
     head.getStyleClass().add("page-head");
     return head;
+  }
+
+  /** Looks again, or ends looking while it goes on. */
+  private Button again() {
+    Button again = Written.button(words.get("findings.again"), "findings-again", () -> {});
+    again
+        .textProperty()
+        .bind(
+            Bindings.when(model.runningProperty())
+                .then(words.get("findings.stop"))
+                .otherwise(words.get("findings.again")));
+    again.setOnAction(
+        event -> {
+          if (model.runningProperty().get()) {
+            model.stop();
+          } else {
+            model.look();
+          }
+        });
+    return again;
   }
 
   /** Hand-overs, quietly: in the permits' own words. */

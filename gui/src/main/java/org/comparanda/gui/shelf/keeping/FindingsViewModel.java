@@ -3,8 +3,12 @@ package org.comparanda.gui.shelf.keeping;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
@@ -14,6 +18,7 @@ import org.comparanda.check.AcceptedFinding;
 import org.comparanda.check.AnimalChecks;
 import org.comparanda.check.Correction;
 import org.comparanda.check.Finding;
+import org.comparanda.check.FindingKind;
 import org.comparanda.check.Judgement;
 import org.comparanda.check.ShelfEntries;
 import org.comparanda.reference.AnimalId;
@@ -34,6 +39,7 @@ public final class FindingsViewModel {
   private final KeeperRoom room;
   private final Signature signature;
   private final Executor work;
+  private final Executor idle;
   private final Executor ui;
   private final Runnable afterwards;
   private final StringProperty sentence = new SimpleStringProperty("");
@@ -42,16 +48,25 @@ public final class FindingsViewModel {
   private final ObservableList<HandOver> due = FXCollections.observableArrayList();
   private List<Judgement> all = List.of();
   private String told = "";
-  private boolean running;
+  private final BooleanProperty running = new SimpleBooleanProperty();
+  private final AtomicLong asked = new AtomicLong();
 
   /**
+   * @param work stores answers
+   * @param idle looks through the shelf, which may take long
    * @param afterwards runs on {@code ui} after an animal was put right
    */
   public FindingsViewModel(
-      KeeperRoom room, Signature signature, Executor work, Executor ui, Runnable afterwards) {
+      KeeperRoom room,
+      Signature signature,
+      Executor work,
+      Executor idle,
+      Executor ui,
+      Runnable afterwards) {
     this.room = room;
     this.signature = signature;
     this.work = work;
+    this.idle = idle;
     this.ui = ui;
     this.afterwards = afterwards;
     which.addListener((o, was, is) -> list());
@@ -75,6 +90,11 @@ public final class FindingsViewModel {
     return due;
   }
 
+  /** Whether the shelf is being looked through. */
+  public ReadOnlyBooleanProperty runningProperty() {
+    return running;
+  }
+
   KeeperRoom room() {
     return room;
   }
@@ -85,41 +105,67 @@ public final class FindingsViewModel {
 
   /** Looks through the shelf; while it does, asking again does nothing. */
   public void look() {
-    if (running) {
+    if (running.get()) {
       return;
     }
-    running = true;
+    running.set(true);
+    long turn = asked.incrementAndGet();
     sentence.set(room.words().get("findings.reading"));
-    work.execute(
+    idle.execute(
         () -> {
-          ShelfEntries entries =
-              ShelfEntries.of(room.animals().shelf(), room.protocol(), room.tree());
-          int checks = AnimalChecks.all().size();
-          List<Finding> found =
-              AnimalChecks.findings(
-                  entries,
-                  (number, kind) ->
-                      ui.execute(
-                          () ->
-                              sentence.set(
-                                  room.words()
-                                      .get(
-                                          "findings.running",
-                                          number,
-                                          checks,
-                                          room.words().get("kind." + kind)))));
-          List<Judgement> judged = Judgement.of(found, room.accepted().all());
-          List<HandOver> soon = HandOver.due(room.register().all(), room.today());
-          ui.execute(
-              () -> {
-                due.setAll(soon);
-                take(judged);
-              });
+          if (turn == asked.get()) {
+            through(turn);
+          }
         });
   }
 
+  /** Ends looking through the shelf; the list stays as it was. */
+  public void stop() {
+    if (running.get()) {
+      asked.incrementAndGet();
+      running.set(false);
+      sentence.set(room.words().get("findings.stopped"));
+    }
+  }
+
+  private void through(long turn) {
+    ShelfEntries entries = ShelfEntries.of(room.animals().shelf(), room.protocol(), room.tree());
+    List<Finding> found = AnimalChecks.findings(entries, watcher(turn));
+    List<Judgement> judged = Judgement.of(found, room.accepted().all());
+    List<HandOver> soon = HandOver.due(room.register().all(), room.today());
+    ui.execute(
+        () -> {
+          if (turn == asked.get()) {
+            due.setAll(soon);
+            running.set(false);
+            take(judged);
+          }
+        });
+  }
+
+  private AnimalChecks.Watcher watcher(long turn) {
+    int checks = AnimalChecks.all().size();
+    return new AnimalChecks.Watcher() {
+      @Override
+      public void begins(int number, FindingKind kind) {
+        ui.execute(
+            () -> {
+              if (turn == asked.get()) {
+                sentence.set(
+                    room.words()
+                        .get("findings.running", number, checks, room.words().get("kind." + kind)));
+              }
+            });
+      }
+
+      @Override
+      public boolean stopped() {
+        return turn != asked.get();
+      }
+    };
+  }
+
   private void take(List<Judgement> judged) {
-    running = false;
     all = judged;
     list();
   }

@@ -4,7 +4,10 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Locale;
+import java.util.concurrent.Executor;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import javafx.beans.property.StringProperty;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.check.AcceptedFindings;
@@ -13,9 +16,15 @@ import org.comparanda.measurement.Protocol;
 import org.comparanda.measurement.ReadingLog;
 import org.comparanda.reference.ReferenceAnimals;
 import org.comparanda.register.Register;
+import org.comparanda.stock.ElementWatch;
+import org.comparanda.suggestion.ComparisonRules;
 import org.comparanda.taxon.TaxonTree;
 
-/** What the keeper's pages look at. */
+/**
+ * What the keeper's pages look at.
+ *
+ * @param rules by which the shelf is tried, as the house has them now
+ */
 public record KeeperRoom(
     ReferenceAnimals animals,
     Register register,
@@ -23,6 +32,7 @@ public record KeeperRoom(
     ReadingLog readings,
     Protocol protocol,
     Supplier<TaxonTree> taxa,
+    Supplier<ComparisonRules> rules,
     Clock clock,
     Words words,
     Locale locale) {
@@ -33,6 +43,26 @@ public record KeeperRoom(
 
   public LocalDate today() {
     return LocalDate.now(clock.withZone(ZoneId.systemDefault()));
+  }
+
+  /** Says on {@code ui} which element is gone through; ends when {@code stopped} says so. */
+  ElementWatch watch(String key, StringProperty into, Executor ui, BooleanSupplier stopped) {
+    return new ElementWatch() {
+      @Override
+      public void begins(ElementKey element, int number, int of) {
+        ui.execute(
+            () -> {
+              if (!stopped()) {
+                into.set(words.get(key, element(element), number, of));
+              }
+            });
+      }
+
+      @Override
+      public boolean stopped() {
+        return stopped.getAsBoolean();
+      }
+    };
   }
 
   public String element(ElementKey key) {

@@ -84,6 +84,8 @@ public final class StockPage extends HBox {
             (o, was, is) -> {
               if (was == null && is != null) {
                 model.look();
+              } else if (is == null) {
+                model.stop();
               }
             });
   }

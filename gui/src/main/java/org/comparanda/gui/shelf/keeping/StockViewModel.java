@@ -3,6 +3,7 @@ package org.comparanda.gui.shelf.keeping;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicLong;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -16,7 +17,6 @@ import org.comparanda.reference.Shelf;
 import org.comparanda.stock.HardPair;
 import org.comparanda.stock.Stock;
 import org.comparanda.suggestion.Comparison;
-import org.comparanda.suggestion.ComparisonRules;
 import org.comparanda.taxon.TaxonName;
 
 /** What the shelf holds, narrowed to some taxa and elements, and what it can't tell apart. */
@@ -29,6 +29,7 @@ public final class StockViewModel {
   private final ObservableSet<TaxonName> hiddenTaxa = FXCollections.observableSet();
   private final ObservableSet<ElementKey> hiddenElements = FXCollections.observableSet();
   private final StringProperty sentence = new SimpleStringProperty("");
+  private final AtomicLong asked = new AtomicLong();
   private List<HardPair> allPairs = List.of();
 
   public StockViewModel(KeeperRoom room, Executor work, Executor ui) {
@@ -66,23 +67,36 @@ public final class StockViewModel {
 
   /** Counts at once, then tries which pairs are mixed up, off the window's thread. */
   public void look() {
+    long turn = asked.incrementAndGet();
     sentence.set(room.words().get("pairs.running"));
     work.execute(
         () -> {
+          if (turn != asked.get()) {
+            return;
+          }
           Shelf shelf = room.animals().shelf();
           Stock counted = Stock.of(shelf);
           ui.execute(() -> stock.set(counted));
+          Comparison comparison =
+              Comparison.of(shelf, room.protocol(), room.tree(), room.rules().get());
           List<HardPair> hard =
               HardPair.of(
-                  Comparison.of(
-                      shelf, room.protocol(), room.tree(), ComparisonRules.withDefaults()),
-                  counted);
+                  comparison,
+                  counted,
+                  room.watch("pairs.trying", sentence, ui, () -> turn != asked.get()));
           ui.execute(
               () -> {
-                allPairs = hard;
-                narrow();
+                if (turn == asked.get()) {
+                  allPairs = hard;
+                  narrow();
+                }
               });
         });
+  }
+
+  /** Ends trying: the page was left. */
+  public void stop() {
+    asked.incrementAndGet();
   }
 
   private void narrow() {

@@ -67,6 +67,8 @@ public final class WantedPage extends VBox {
             (o, was, is) -> {
               if (was == null && is != null) {
                 model.look();
+              } else if (is == null) {
+                model.stop();
               }
             });
   }

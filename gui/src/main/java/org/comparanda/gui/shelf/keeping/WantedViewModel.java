@@ -3,6 +3,7 @@ package org.comparanda.gui.shelf.keeping;
 import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicLong;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
@@ -15,6 +16,7 @@ public final class WantedViewModel {
   private final Executor work;
   private final Executor ui;
   private final ObservableList<Wanted.Entry> listed = FXCollections.observableArrayList();
+  private final AtomicLong asked = new AtomicLong();
   private final StringProperty sentence = new SimpleStringProperty("");
 
   public WantedViewModel(KeeperRoom room, Executor work, Executor ui) {
@@ -63,15 +65,30 @@ public final class WantedViewModel {
 
   /** Computes the list anew, off the window's thread. */
   public void look() {
+    long turn = asked.incrementAndGet();
     sentence.set(room.words().get("wanted.running"));
     work.execute(
         () -> {
-          List<Wanted.Entry> entries = Wanted.withDefaults().of(room.animals().shelf());
+          if (turn != asked.get()) {
+            return;
+          }
+          List<Wanted.Entry> entries =
+              Wanted.withDefaults()
+                  .of(
+                      room.animals().shelf(),
+                      room.watch("wanted.computing", sentence, ui, () -> turn != asked.get()));
           ui.execute(
               () -> {
-                listed.setAll(entries);
-                sentence.set(room.words().get(entries.isEmpty() ? "wanted.none" : "wanted.help"));
+                if (turn == asked.get()) {
+                  listed.setAll(entries);
+                  sentence.set(room.words().get(entries.isEmpty() ? "wanted.none" : "wanted.help"));
+                }
               });
         });
+  }
+
+  /** Ends computing: the page was left. */
+  public void stop() {
+    asked.incrementAndGet();
   }
 }

@@ -40,7 +40,12 @@ class FindingsViewModelTest {
     collection = KeepersRoom.collection(folder);
     findings =
         new FindingsViewModel(
-            KeepersRoom.of(collection), signature, Runnable::run, Runnable::run, () -> {});
+            KeepersRoom.of(collection),
+            signature,
+            Runnable::run,
+            Runnable::run,
+            Runnable::run,
+            () -> {});
   }
 
   @AfterEach
@@ -66,6 +71,32 @@ class FindingsViewModelTest {
     findings.look();
     assertTrue(said.contains("Check 1 of 12: another unit …"), said.toString());
     assertEquals("2 findings are open; 0 accepted.", said.get(said.size() - 1));
+  }
+
+  @Test
+  void stoppedItLeavesTheListAsItWas() {
+    List<Runnable> waiting = new ArrayList<>();
+    FindingsViewModel slow =
+        new FindingsViewModel(
+            KeepersRoom.of(collection),
+            signature,
+            Runnable::run,
+            waiting::add,
+            Runnable::run,
+            () -> {});
+    slow.sentenceProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (is.startsWith("Check 3 of 12")) {
+                slow.stop();
+              }
+            });
+    slow.look();
+    assertTrue(slow.runningProperty().get());
+    waiting.remove(0).run();
+    assertEquals("Stopped before the end; the list is as it was.", slow.sentenceProperty().get());
+    assertEquals(List.of(), slow.listed());
+    assertTrue(!slow.runningProperty().get());
   }
 
   @Test

@@ -54,6 +54,7 @@ public final class KeepersRoom {
         collection.readings(),
         TABLES.protocol(),
         taxa,
+        () -> collection.houseRules().inForce().comparison(),
         CLOCK,
         Words.of("keeper", Locale.ENGLISH),
         Locale.ENGLISH);
