@@ -71,6 +71,7 @@ public final class Comparanda {
             .addSubcommand(new TaxaAdd(terminal))
             .addSubcommand(new TaxaList(terminal))
             .addSubcommand(new TaxaRename(terminal))
+            .addSubcommand(new TaxaPut(terminal))
             .addSubcommand(new TaxaMove(terminal)));
     line.addSubcommand(new SuggestCommand(terminal));
     line.addSubcommand(
@@ -86,6 +87,7 @@ public final class Comparanda {
             .addSubcommand(new ExportArchive(terminal))
             .addSubcommand(new ExportTable(terminal))
             .addSubcommand(new ExportShelf(terminal))
+            .addSubcommand(new ExportNames(terminal))
             .addSubcommand(new ExportPhotos(terminal))
             .addSubcommand(new ExportOpenCopy(terminal)));
     line.addSubcommand(

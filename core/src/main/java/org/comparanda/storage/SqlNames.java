@@ -1,7 +1,9 @@
 package org.comparanda.storage;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.comparanda.register.Change;
 import org.comparanda.register.ChangeNote;
 import org.comparanda.register.Names;
@@ -42,7 +44,8 @@ record SqlNames(Database database, ShelfVersions versions, DayBookRows dayBook) 
           HouseNames now = all(h);
           HouseNames then = now.with(taxa);
           Outcome<TaxonTree> tree = then.on(shipped);
-          tree.value().ifPresent(sound -> store(h, now, then, note, "brought in"));
+          tree.value()
+              .ifPresent(sound -> store(h, now, then, note, taxon -> broughtIn(now, taxon)));
           return tree.then(sound -> Outcome.of(then));
         });
   }
@@ -65,7 +68,12 @@ record SqlNames(Database database, ShelfVersions versions, DayBookRows dayBook) 
               .value()
               .ifPresent(
                   then ->
-                      store(h, now, then, note, new Change("parent", was, parent.value()).line()));
+                      store(
+                          h,
+                          now,
+                          then,
+                          note,
+                          taxon -> new Change("parent", was, parent.value()).line()));
           return moved;
         });
   }
@@ -79,7 +87,7 @@ record SqlNames(Database database, ShelfVersions versions, DayBookRows dayBook) 
           return renamed.then(
               then -> {
                 String what = new Change("taxon", from.value(), to.value()).line();
-                store(h, now, then, note, what);
+                store(h, now, then, note, taxon -> what);
                 return Outcome.of(animals(h, from, to, note, what));
               });
         });
@@ -104,8 +112,38 @@ record SqlNames(Database database, ShelfVersions versions, DayBookRows dayBook) 
     return animals.size();
   }
 
+  /** What a row says that the house did not say of the name before. */
+  private static String broughtIn(HouseNames before, HouseTaxon after) {
+    HouseTaxon was =
+        Optional.ofNullable(before.byName().get(after.name()))
+            .orElseGet(() -> HouseTaxon.blank(after.name(), ""));
+    List<String> words = new ArrayList<>(List.of("brought in"));
+    List.of(
+            new Change("authority", was.author(), after.author()),
+            new Change("rank", was.rank(), after.rank()),
+            new Change("parent", text(was.parent()), text(after.parent())),
+            new Change("accepted as", text(was.acceptedAs()), text(after.acceptedAs())),
+            new Change("plain name", was.commonName(), after.commonName()))
+        .forEach(
+            change -> {
+              if (!change.was().equals(change.is())) {
+                words.add(change.line());
+              }
+            });
+    return String.join("; ", words);
+  }
+
+  private static String text(Optional<TaxonName> name) {
+    return name.map(TaxonName::value).orElse("");
+  }
+
   /** Writes the rows that differ. */
-  private void store(Handle h, HouseNames before, HouseNames after, ChangeNote note, String words) {
+  private void store(
+      Handle h,
+      HouseNames before,
+      HouseNames after,
+      ChangeNote note,
+      Function<HouseTaxon, String> words) {
     SqlPeople.known(h, dayBook, note.who());
     for (HouseTaxon taxon : after.byName().values()) {
       if (!taxon.equals(before.byName().get(taxon.name()))) {
@@ -126,7 +164,8 @@ record SqlNames(Database database, ShelfVersions versions, DayBookRows dayBook) 
             .execute();
         dayBook
             .by(note.who())
-            .wrote(h, Kept.TAXON, taxon.name().value(), words + "; why: " + note.why());
+            .wrote(
+                h, Kept.TAXON, taxon.name().value(), words.apply(taxon) + "; why: " + note.why());
       }
     }
   }

@@ -208,17 +208,7 @@ public record HouseNames(Map<TaxonName, HouseTaxon> byName) {
                     "Move the accepted name.");
               }
               HouseTaxon row =
-                  Optional.ofNullable(byName.get(name))
-                      .orElseGet(
-                          () ->
-                              new HouseTaxon(
-                                  name,
-                                  taxon.get().author(),
-                                  taxon.get().rank(),
-                                  Optional.empty(),
-                                  Optional.empty(),
-                                  taxon.get().commonName(),
-                                  taxon.get().source()));
+                  Optional.ofNullable(byName.get(name)).orElseGet(() -> HouseTaxon.of(taxon.get()));
               return sound(with(List.of(row.withParent(parent))), shipped);
             });
   }

@@ -21,7 +21,24 @@ public record HouseTaxon(
     Optional<TaxonName> acceptedAs,
     String commonName,
     String source) {
-  HouseTaxon withParent(TaxonName other) {
+  /** What is known of an accepted taxon, as a row of the house. */
+  public static HouseTaxon of(Taxon taxon) {
+    return new HouseTaxon(
+        taxon.name(),
+        taxon.author(),
+        taxon.rank(),
+        taxon.parent(),
+        Optional.empty(),
+        taxon.commonName(),
+        taxon.source());
+  }
+
+  /** A name of which nothing is known. */
+  public static HouseTaxon blank(TaxonName name, String source) {
+    return new HouseTaxon(name, "", "", Optional.empty(), Optional.empty(), "", source);
+  }
+
+  public HouseTaxon withParent(TaxonName other) {
     return new HouseTaxon(name, author, rank, Optional.of(other), acceptedAs, commonName, source);
   }
 }

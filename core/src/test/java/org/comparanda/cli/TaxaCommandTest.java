@@ -184,6 +184,53 @@ class TaxaCommandTest {
   }
 
   @Test
+  void theNamesGoOutAsATableAndComeBackEqual() throws IOException {
+    assertEquals(0, taxa("rename", "Ovis aries", "Ovis nova").code());
+    assertEquals(0, taxa("move", "Ovis nova", "--under", "Caprini").code());
+    Path out = folder.resolve("out.csv");
+    Typed wrote = Typed.command("export", "taxa", out, "--collection", room);
+    assertEquals(0, wrote.code(), wrote.err());
+    String table = Files.readString(out);
+    assertTrue(
+        table.startsWith("scientificName,scientificNameAuthorship,taxonRank,parentNameUsage,"),
+        table);
+    assertTrue(table.contains(",Ovis nova,synonym,"), table);
+    Path other = folder.resolve("other.comparanda");
+    Path shelf =
+        file("shelf2.csv", "animal,taxon,element,side,GL [mm]\nX-1,Bos taurus,humerus,left,300\n");
+    assertEquals(0, Typed.command("shelf", "add", shelf, "--collection", other).code());
+    Object[] add = {
+      "taxa", "add", out, "--collection", other, "--by", "p1", "--why", "the other house's list"
+    };
+    assertEquals(0, Typed.command(add).code());
+    try (Collection here = Collection.open(room, Typed.CLOCK);
+        Collection there = Collection.open(other, Typed.CLOCK)) {
+      assertEquals(
+          java.util.Set.copyOf(HouseTables.of(here).taxa().taxa()),
+          java.util.Set.copyOf(HouseTables.of(there).taxa().taxa()));
+    }
+  }
+
+  @Test
+  void oneNameIsBroughtInAndCorrectedWithItsHistory() {
+    says(taxa("put", "Ovis vignei"), "is new. Nothing was stored. Say by --under");
+    says(
+        taxa("put", "Ovis vignei", "--under", "Ovis", "--rank", "species"),
+        "Ovis vignei was brought in.");
+    says(taxa("put", "Ovis vignei", "--authority", "Blyth, 1841"), "Ovis vignei was corrected.");
+    assertTrue(list("vignei").startsWith("Ovis vignei Blyth, 1841, species, under Ovis <"));
+    Typed book =
+        Typed.command("daybook", "show", "--of", "taxon Ovis vignei", "--collection", room);
+    says(book, "authority: \"\" -> \"Blyth, 1841\"");
+    says(book, "why: new list");
+    assertEquals(0, taxa("rename", "Ovis aries", "Ovis nova").code());
+    says(
+        taxa("put", "Ovis aries", "--rank", "x"),
+        "Ovis aries stands here as Ovis nova. Nothing was stored.");
+    says(taxa("put", "Ovis vignei", "--under", "Nowhere"), "is no name of this house");
+  }
+
+  @Test
   void anEquationOfARenamedTaxonIsTriedOnItsAnimals() throws IOException {
     assertEquals(0, taxa("rename", "Ovis aries", "Ovis nova").code());
     Typed size = Typed.command("size", "--equation", "sheep-withers-humerus", "--collection", room);

@@ -105,7 +105,12 @@ final class Keeping {
                             moves,
                             System::nanoTime,
                             () -> view[0].show(ShelfPages.ANIMALS)),
-                "taxa", () -> new TaxaPage(taxa, OpenDialog.ofTables()),
+                "taxa",
+                    () ->
+                        new TaxaPage(
+                            taxa,
+                            OpenDialog.ofTables(),
+                            () -> new SaveDialog().choose("names.csv")),
                 "card",
                     () ->
                         new CardPage(

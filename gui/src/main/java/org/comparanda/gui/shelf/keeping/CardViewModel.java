@@ -43,6 +43,9 @@ public final class CardViewModel {
   private final StringProperty number = new SimpleStringProperty("");
   private final Map<CardField, StringProperty> texts = new EnumMap<>(CardField.class);
   private final ObservableMap<CardField, String> problems = FXCollections.observableHashMap();
+  // Held, since such a view hears nothing any more once it is collected.
+  private final ObservableMap<CardField, String> problemsSeen =
+      FXCollections.unmodifiableObservableMap(problems);
   private final StringProperty sentence = new SimpleStringProperty("");
   private final ObservableList<DayBookEntry> history = FXCollections.observableArrayList();
   private final DoublesViewModel doubles;
@@ -81,7 +84,7 @@ public final class CardViewModel {
 
   /** What is wrong, at the fields where it is. */
   public ObservableMap<CardField, String> problems() {
-    return FXCollections.unmodifiableObservableMap(problems);
+    return problemsSeen;
   }
 
   /** What came of the last thing done. */

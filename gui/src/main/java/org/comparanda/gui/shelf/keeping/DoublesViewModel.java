@@ -79,8 +79,10 @@ public final class DoublesViewModel {
     if (found.value().isPresent() && id.value().equals(other.get().strip())) {
       take(Optional.of(id), found.value());
     }
-    sentence.set(
-        found.fold(m -> "", none -> room.words().said(none.reason() + " " + none.remedy())));
+    if (found.value().isEmpty()) {
+      sentence.set(
+          found.fold(m -> "", none -> room.words().said(none.reason() + " " + none.remedy())));
+    }
   }
 
   private void take(Optional<AnimalId> id, Optional<Merge> what) {

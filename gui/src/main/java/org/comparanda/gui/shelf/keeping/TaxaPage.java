@@ -31,8 +31,10 @@ public final class TaxaPage extends VBox {
    * The page.
    *
    * @param files asks for a file of names
+   * @param place asks where a table of them is to be written
    */
-  public TaxaPage(TaxaViewModel model, Supplier<Optional<Path>> files) {
+  public TaxaPage(
+      TaxaViewModel model, Supplier<Optional<Path>> files, Supplier<Optional<Path>> place) {
     this.model = model;
     words = model.room().words();
     setId("taxa-page");
@@ -55,7 +57,7 @@ public final class TaxaPage extends VBox {
     VBox.setVgrow(table, Priority.ALWAYS);
     add = Written.button(words.get("taxa.add"), "taxa-add", model::add, "record");
     leave = Written.button(words.get("taxa.leave"), "taxa-leave", model::leave, "quiet");
-    getChildren().addAll(head(files), table, edit(), foot());
+    getChildren().addAll(head(files, place), table, edit(), foot());
     model.triedProperty().addListener((o, was, is) -> tried(is));
     tried(model.triedProperty().get());
     sceneProperty()
@@ -67,7 +69,7 @@ public final class TaxaPage extends VBox {
             });
   }
 
-  private HBox head(Supplier<Optional<Path>> files) {
+  private HBox head(Supplier<Optional<Path>> files, Supplier<Optional<Path>> place) {
     TextField search =
         Written.field(model.filterProperty(), "taxa-filter", words.get("taxa.filter"));
     HBox.setHgrow(search, Priority.ALWAYS);
@@ -75,7 +77,9 @@ public final class TaxaPage extends VBox {
         new HBox(
             search,
             Written.button(
-                words.get("taxa.file"), "taxa-file", () -> files.get().ifPresent(model::tryFile)));
+                words.get("taxa.file"), "taxa-file", () -> files.get().ifPresent(model::tryFile)),
+            Written.button(
+                words.get("taxa.save"), "taxa-save", () -> place.get().ifPresent(model::save)));
     head.getStyleClass().add("page-head");
     return head;
   }
@@ -101,7 +105,8 @@ public final class TaxaPage extends VBox {
             name,
             target,
             Written.button(words.get("taxa.rename"), "taxa-rename", model::rename),
-            Written.button(words.get("taxa.move"), "taxa-move", model::move));
+            Written.button(words.get("taxa.move"), "taxa-move", model::move),
+            Written.button(words.get("taxa.add.below"), "taxa-below", model::addBelow));
     row.getStyleClass().add("page-row");
     return row;
   }
@@ -115,7 +120,7 @@ public final class TaxaPage extends VBox {
         6,
         Written.told(model.sentenceProperty(), "taxa-sentence", "strong"),
         row,
-        Written.wrapped(words.get("taxa.later"), "note"));
+        Written.wrapped(words.get("taxa.everywhere"), "note"));
   }
 
   private void tried(List<HouseTaxon> names) {

@@ -1,5 +1,7 @@
 package org.comparanda.gui.shelf.keeping;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +17,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.comparanda.exchange.csv.NameList;
 import org.comparanda.exchange.table.TaxonList;
 import org.comparanda.reference.Shelf;
 import org.comparanda.register.ChangeNote;
@@ -212,6 +215,41 @@ public final class TaxaViewModel {
                 done(
                     names.rename(name, to, shipped, note),
                     animals -> room.words().get("taxa.renamed", name, to, animals)));
+  }
+
+  /** Brings the name that was typed in, under the chosen taxon. */
+  public void addBelow() {
+    withTarget(
+        (parent, name) ->
+            note ->
+                done(
+                    isThere(name)
+                        ? Outcome.none(room.words().get("taxa.there", name), "")
+                        : names.add(
+                            List.of(HouseTaxon.blank(name, "").withParent(parent)), shipped, note),
+                    now -> room.words().get("taxa.below", name, parent)));
+  }
+
+  private boolean isThere(TaxonName name) {
+    return names.all().on(shipped).value().flatMap(tree -> tree.taxon(name)).isPresent();
+  }
+
+  /** Writes all names as a table. */
+  public void save(Path file) {
+    work.execute(
+        () -> {
+          String said = written(file, names.all().on(shipped).value().orElse(shipped));
+          ui.execute(() -> sentence.set(said));
+        });
+  }
+
+  private String written(Path file, TaxonTree tree) {
+    try {
+      Files.writeString(file, NameList.csv(tree));
+      return room.words().get("taxa.saved", file.getFileName(), tree.taxa().size());
+    } catch (IOException problem) {
+      return room.words().get("taxa.not.saved", file.getFileName());
+    }
   }
 
   /** Puts the chosen taxon under the parent that was typed. */

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.collections.MapChangeListener;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.register.AnimalCard;
@@ -73,6 +76,17 @@ class CardViewModelTest {
         "Nothing was stored: one field is wrong, marked above.", card.sentenceProperty().get());
     assertEquals(before, collection.contentHash());
     assertEquals("female", card.textProperty(CardField.SEX).get(), "what was typed stays");
+  }
+
+  @Test
+  void whoListensToProblemsIsToldHoweverMuchMemoryWasCleared() {
+    List<CardField> told = new ArrayList<>();
+    card.problems()
+        .addListener((MapChangeListener<CardField, String>) change -> told.add(change.getKey()));
+    System.gc();
+    card.textProperty(CardField.HAND_OVER_BY).set("soon");
+    card.save();
+    assertEquals(List.of(CardField.HAND_OVER_BY), told);
   }
 
   @Test

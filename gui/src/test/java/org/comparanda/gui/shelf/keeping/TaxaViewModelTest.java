@@ -88,4 +88,26 @@ class TaxaViewModelTest {
     taxa.move();
     assertEquals("Ovis stands under Bovidae now.", taxa.sentenceProperty().get());
   }
+
+  @Test
+  void aNameIsBroughtInBelowTheChosenOneAndAllGoOutAsATable() throws IOException {
+    taxa.choose(Optional.of(new TaxonName("Ovis")));
+    taxa.targetProperty().set("Ovis invented");
+    taxa.addBelow();
+    assertEquals("Ovis invented was brought in under Ovis.", taxa.sentenceProperty().get());
+    signature.whyProperty().set("again");
+    taxa.targetProperty().set("Ovis invented");
+    taxa.addBelow();
+    assertEquals(
+        "Ovis invented is there already. Nothing was stored.",
+        taxa.sentenceProperty().get().strip());
+    Path file = folder.resolve("out.csv");
+    taxa.save(file);
+    assertTrue(
+        Files.readString(file).contains("Ovis invented,,,\"Ovis Linnaeus, 1758\","),
+        Files.readString(file));
+    assertTrue(
+        taxa.sentenceProperty().get().startsWith("out.csv was written:"),
+        taxa.sentenceProperty().get());
+  }
 }
