@@ -12,7 +12,7 @@ import java.util.Map;
  * @param symmetry sided or axial
  * @param perSkeleton number in one skeleton by animal group (bovid, equid, turtle, ...); empty
  *     where it varies too much to be counted
- * @param growingEnds names of the ends whose fusion is recorded, proximal first; empty when not
+ * @param growingEnds the ends whose fusion is recorded, the upper or front one first; empty when not
  *     applicable
  * @param ontologyId identifier in an open anatomy ontology, empty when there is none
  * @param source where the row comes from
@@ -23,7 +23,7 @@ public record Element(
     String region,
     Symmetry symmetry,
     Map<String, Integer> perSkeleton,
-    List<String> growingEnds,
+    List<GrowingEnd> growingEnds,
     String ontologyId,
     String source) {
   public Element {

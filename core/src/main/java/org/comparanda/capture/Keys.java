@@ -18,7 +18,7 @@ import org.comparanda.capture.FieldState.Showing;
  * 00 Enter, or F1          definition large
  * 0 and a digit, Enter     what is no reading: see {@link Errand}; 0 Enter lists them
  * in a question            digits and Enter answer, Escape or - leaves it
- * ---, or Ctrl+Shift+H     STOP: asks once, Enter says yes
+ * ---, or Ctrl+Shift+H     STOP: asks once
  * </pre>
  */
 public final class Keys {

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.comparanda.bone.BoneState;
 import org.comparanda.bone.Flag;
 import org.comparanda.bone.Fusion;
+import org.comparanda.bone.GrowingEnd;
 import org.comparanda.bone.Portion;
 
 /**
@@ -19,13 +20,18 @@ import org.comparanda.bone.Portion;
  * /         back to the first question, nothing recorded
  * </pre>
  *
- * @param ends growing ends of the element, 0 to 2
+ * @param ends growing ends of the element, none to two
  * @param portion what is in hand
- * @param asked index of the question: an end, or {@code ends} for what happened
+ * @param asked index of the question: an end, or their number for what happened
  * @param state as answered so far; what was not asked yet stands as fine
  * @param stage whether more is asked
  */
-public record StateQuestions(int ends, Portion portion, int asked, BoneState state, Stage stage) {
+public record StateQuestions(
+    List<GrowingEnd> ends, Portion portion, int asked, BoneState state, Stage stage) {
+  public StateQuestions {
+    ends = List.copyOf(ends);
+  }
+
   /** Answers for an end, from 1 on. */
   public static final List<Fusion> FUSIONS =
       List.of(Fusion.UNFUSED, Fusion.FUSING, Fusion.FUSED, Fusion.CANT_SEE, Fusion.NOT_APPLICABLE);
@@ -50,24 +56,28 @@ public record StateQuestions(int ends, Portion portion, int asked, BoneState sta
     DONE
   }
 
-  /** The first question for a bone with so many growing ends. */
-  public static StateQuestions of(int ends, Portion portion) {
+  /** The first question for a bone with these growing ends. */
+  public static StateQuestions of(List<GrowingEnd> ends, Portion portion) {
     return new StateQuestions(ends, portion, 0, fine(ends, portion), Stage.ASKING);
   }
 
   /** The state that "all fine" means: ends in hand fused, nothing happened. */
-  private static BoneState fine(int ends, Portion portion) {
-    boolean upper = portion == Portion.WHOLE || portion == Portion.PROXIMAL;
-    boolean lower = portion == Portion.WHOLE || portion == Portion.DISTAL;
-    return new BoneState(
-        ends > 0 && upper ? Fusion.FUSED : Fusion.CANT_SEE,
-        ends > 1 && lower ? Fusion.FUSED : Fusion.CANT_SEE,
-        Set.of());
+  private static BoneState fine(List<GrowingEnd> ends, Portion portion) {
+    BoneState state = BoneState.notRecorded();
+    for (GrowingEnd end : ends) {
+      state = end.in(portion) ? end.with(state, Fusion.FUSED) : state;
+    }
+    return state;
+  }
+
+  /** Whether nothing but "all fine" was said so far. */
+  public boolean allFine() {
+    return state.equals(fine(ends, portion));
   }
 
   /** Whether an end is asked about, and not what happened. */
   public boolean asksAnEnd() {
-    return asked < ends;
+    return asked < ends.size();
   }
 
   /** What follows a character; one that answers nothing changes nothing. */
@@ -90,10 +100,7 @@ public record StateQuestions(int ends, Portion portion, int asked, BoneState sta
       return this;
     }
     Fusion answer = FUSIONS.get(digit - 1);
-    BoneState next =
-        asked == 0
-            ? new BoneState(answer, state.distal(), state.flags())
-            : new BoneState(state.proximal(), answer, state.flags());
+    BoneState next = ends.get(asked).with(state, answer);
     return new StateQuestions(ends, portion, asked + 1, next, Stage.ASKING);
   }
 

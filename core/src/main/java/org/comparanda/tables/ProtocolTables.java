@@ -7,6 +7,7 @@ import java.util.Set;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.ElementNames;
+import org.comparanda.bone.GrowingEnd;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Symmetry;
 import org.comparanda.measurement.How;
@@ -70,7 +71,7 @@ final class ProtocolTables {
         row.text("region"),
         row.word("symmetry", Symmetry.class),
         row.counts("perSkeleton"),
-        row.texts(row.said("growingEnds")),
+        row.words("growingEnds", GrowingEnd.class),
         row.textOrEmpty("ontologyId"),
         row.text("source"));
   }

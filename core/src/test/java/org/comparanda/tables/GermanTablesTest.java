@@ -21,7 +21,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class GermanTablesTest {
   @ParameterizedTest
   @CsvSource({
-    "elements,growingEnds",
     "measurements,name",
     "measurements,definition",
     "measurements,mistakes",

@@ -1,10 +1,10 @@
 package org.comparanda.gui.bench;
 
 import org.comparanda.capture.Errand;
-import org.comparanda.gui.capture.ReadingsViewModel;
+import org.comparanda.gui.capture.Beyond;
 
 /** What keys in the reading field mean for the rest of the bench. */
-record BenchKeys(BenchViewModel bench) implements ReadingsViewModel.Beyond {
+record BenchKeys(BenchViewModel bench) implements Beyond {
   @Override
   public void changed() {
     bench.reckon();

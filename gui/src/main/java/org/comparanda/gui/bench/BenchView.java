@@ -7,7 +7,6 @@ import java.util.function.LongSupplier;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
@@ -16,7 +15,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import org.comparanda.bone.WhichBone;
-import org.comparanda.capture.NamedKey;
+import org.comparanda.gui.caliper.Answering;
 import org.comparanda.gui.capture.KeysCard;
 import org.comparanda.gui.capture.OutlineCard;
 import org.comparanda.gui.capture.StateCard;
@@ -42,6 +41,7 @@ public final class BenchView extends StackPane {
   private final BenchViewModel bench;
   private boolean cameBefore;
   private final Words words;
+  private final LongSupplier nanos;
   private final Text probe = new Text();
   private final HeaderBar header;
   private final ReadingsCard readings;
@@ -69,6 +69,7 @@ public final class BenchView extends StackPane {
   public BenchView(BenchViewModel bench, Words words, Numbers numbers, LongSupplier nanos) {
     this.bench = bench;
     this.words = words;
+    this.nanos = nanos;
     this.numbers = numbers;
     getStyleClass().addAll("screen", "bench");
     parentProperty().addListener((o, was, is) -> comes(is != null));
@@ -83,15 +84,15 @@ public final class BenchView extends StackPane {
     header = new HeaderBar(bench, words);
     readings = new ReadingsCard(bench.readings(), words, numbers, nanos);
     falling = new FallingCard(bench, words);
-    outline = outlineCard(bench, words);
+    outline = AnswerColumn.outline(bench, words);
     state = new StateCard(bench.state(), words, nanos, bench::askStop);
     photos = photos();
     answer = new AnswerCard(bench, words);
-    answers = answers(numbers);
+    answers = new AnswerColumn(bench, words, numbers, answer, falling, outline);
     left = new VBox(upperLeft, readings);
     left.getStyleClass().add("bench-left");
     VBox.setVgrow(upperLeft, Priority.ALWAYS);
-    call = new CallBar(bench, words, this::focusReading);
+    call = new CallBar(bench, words, nanos, this::focusReading);
     page.getStyleClass().add("bench-page");
     scroll.setFitToHeight(true);
     veil =
@@ -152,7 +153,7 @@ public final class BenchView extends StackPane {
 
   private WhichBoneCard which(WhichBone key) {
     return new WhichBoneCard(
-        bench.whichBone(key, veil::lift), bench.sketches(), words, bench::askStop, veil::lift);
+        bench.whichBone(key, veil::lift), bench.sketches(), words, nanos, bench::askStop, veil::lift);
   }
 
   /**
@@ -162,34 +163,6 @@ public final class BenchView extends StackPane {
    */
   public void setOnSave(FilePlace files, String note) {
     falling.setOnSave(files, note);
-  }
-
-  private static OutlineCard outlineCard(BenchViewModel bench, Words words) {
-    return new OutlineCard(bench.readings(), bench.boneProperty(), bench::sketch, words);
-  }
-
-  private StackPane answers(Numbers numbers) {
-    HBox below = new HBox(new NearestCard(bench, words), new NextCard(bench, words, numbers));
-    below.getStyleClass().add("bench-below");
-    below.setMinHeight(USE_PREF_SIZE);
-    below.getChildren().forEach(card -> HBox.setHgrow(card, Priority.ALWAYS));
-    ReasonsCard reasons = new ReasonsCard(bench, words, numbers);
-    reasons.visibleProperty().bind(answer.why().selectedProperty());
-    OutlineCard large = outlineCard(bench, words);
-    large.setId("outline-large");
-    large.getStyleClass().add("outline-large");
-    large
-        .visibleProperty()
-        .bind(bench.definitionLargeProperty().or(outline.drawing().hoverProperty()));
-    large.setMinHeight(0);
-    large.setPrefHeight(0);
-    falling.visibleProperty().bind(reasons.visibleProperty().not());
-    StackPane shown = new StackPane(falling, reasons);
-    VBox all = new VBox(answer, shown, new DrawerCard(bench, words), below);
-    all.getStyleClass().add("bench-answers");
-    all.visibleProperty().bind(large.visibleProperty().not()); // what lies beneath takes no keys
-    VBox.setVgrow(shown, Priority.ALWAYS);
-    return new StackPane(all, large);
   }
 
   private void listen() {
@@ -222,7 +195,17 @@ public final class BenchView extends StackPane {
             });
     bench.trayProperty().addListener((o, was, is) -> arrange());
     bench.errands().keysShownProperty().addListener((o, was, is) -> showKeys());
-    addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+    addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        new FarKeys(bench, falling.saver()::fire, this::askWhichBone, answer.why()));
+    parentProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (is != null) {
+                arrange(); // whoever comes back to the Bench types at once
+                focusReading();
+              }
+            });
     widthProperty().addListener((o, was, is) -> arrange());
     probe.fontProperty().addListener((o, was, is) -> arrange());
   }
@@ -243,7 +226,7 @@ public final class BenchView extends StackPane {
     if (bench.hazards().isPresent()) {
       page.getChildren().add(placed(hazards(bench.hazards().get())));
     } else if (bench.boneProperty().get().isEmpty()) {
-      page.getChildren().add(placed(new EmptyBench(bench, words).card()));
+      page.getChildren().add(placed(new EmptyBench(bench, words, nanos).card()));
     } else if (bench.stopped()) {
       page.getChildren().add(placed(StopCard.aside(words, bench.contactCard())));
     } else {
@@ -264,36 +247,9 @@ public final class BenchView extends StackPane {
               arrange();
               focusReading();
             });
+    Answering.on(card.button(), nanos, key -> {});
     Platform.runLater(card.button()::requestFocus);
     return card;
-  }
-
-  private void pressed(KeyEvent event) {
-    if (event.getCode() == KeyCode.H && event.isShortcutDown() && event.isShiftDown()) {
-      event.consume();
-      bench.readings().pressed(NamedKey.STOP);
-    } else if (event.getCode() == KeyCode.S && event.isShortcutDown()) {
-      event.consume();
-      falling.saver().fire();
-    } else if (event.getCode() == KeyCode.F1 && event.isShiftDown()) {
-      event.consume();
-      bench.errands().keysShownProperty().set(true);
-    } else if (event.getCode() == KeyCode.F4) {
-      event.consume();
-      askWhichBone();
-    } else if (event.getCode() == KeyCode.F2) {
-      event.consume();
-      answer.why().setSelected(!answer.why().isSelected());
-    } else if (event.getCode() == KeyCode.F3) {
-      event.consume();
-      bench.hints().gotIt();
-    } else if (event.getCode() == KeyCode.PAGE_DOWN) {
-      event.consume();
-      bench.step(1);
-    } else if (event.getCode() == KeyCode.PAGE_UP) {
-      event.consume();
-      bench.step(-1);
-    }
   }
 
   private void showKeys() {

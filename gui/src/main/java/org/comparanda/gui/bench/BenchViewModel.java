@@ -8,6 +8,7 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.collections.ObservableList;
 import org.comparanda.bone.BoneState;
+import org.comparanda.bone.GrowingEnd;
 import org.comparanda.bone.HeldBone;
 import org.comparanda.bone.WhichBone;
 import org.comparanda.capture.Errand;
@@ -345,7 +346,7 @@ public final class BenchViewModel {
         .get()
         .ifPresent(
             b -> {
-              List<String> ends =
+              List<GrowingEnd> ends =
                   place.protocol().element(b.element()).map(e -> e.growingEnds()).orElse(List.of());
               readings.say(
                   place

@@ -1,7 +1,9 @@
 package org.comparanda.gui.bench;
 
 import java.util.Arrays;
+
 import java.util.List;
+import java.util.function.LongSupplier;
 import javafx.beans.property.StringProperty;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
@@ -14,6 +16,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
+import org.comparanda.gui.caliper.Answering;
 import org.comparanda.gui.control.Choice;
 import org.comparanda.gui.control.Term;
 import org.comparanda.gui.text.Words;
@@ -25,9 +28,10 @@ final class CallBar extends BorderPane {
   private final Words words;
 
   /**
-   * @param afterwards takes the focus on after a call was recorded by key
+   * @param nanos a clock that only goes forward, for telling a caliper from a hand
+   * @param afterwards takes the focus on after a call was recorded
    */
-  CallBar(BenchViewModel bench, Words words, Runnable afterwards) {
+  CallBar(BenchViewModel bench, Words words, LongSupplier nanos, Runnable afterwards) {
     this.words = words;
     CallViewModel call = bench.call();
     getStyleClass().addAll("card", "call-bar");
@@ -56,21 +60,19 @@ final class CallBar extends BorderPane {
     record.setId("record");
     record.getStyleClass().setAll("record");
     record.setMinWidth(USE_PREF_SIZE);
-    record.setOnAction(event -> call.record());
+    record.setOnAction(
+        event -> {
+          call.record();
+          if (call.called()) {
+            afterwards.run();
+          }
+        });
+    Answering.on(record, nanos, key -> {});
     record.disableProperty().bind(bench.boneProperty().map(b -> b.isEmpty() || bench.stopped()));
     call.setOnMissingTaxon(() -> taxon.getEditor().requestFocus());
     // Enter goes on to the button, which the next Enter presses: a call is never an accident.
     taxon.addEventFilter(KeyEvent.KEY_PRESSED, event -> onEnter(event, record::requestFocus));
     taxon.addEventFilter(KeyEvent.KEY_PRESSED, event -> step(event, taxon));
-    record.addEventFilter(
-        KeyEvent.KEY_PRESSED,
-        event ->
-            onEnter(
-                event,
-                () -> {
-                  record.fire();
-                  afterwards.run();
-                }));
     TextField why = why(call, record);
     FlowPane line = new FlowPane(yours, qualifier, taxon, basis, person(bench), why, note);
     line.getStyleClass().add("call-line");

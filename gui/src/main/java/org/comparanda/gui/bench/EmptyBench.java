@@ -1,13 +1,13 @@
 package org.comparanda.gui.bench;
 
+import java.util.function.LongSupplier;
 import javafx.application.Platform;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.caliper.Answering;
 import org.comparanda.gui.text.Words;
 import org.comparanda.tray.Tray;
 
@@ -15,10 +15,15 @@ import org.comparanda.tray.Tray;
 final class EmptyBench {
   private final BenchViewModel bench;
   private final Words words;
+  private final LongSupplier nanos;
 
-  EmptyBench(BenchViewModel bench, Words words) {
+  /**
+   * @param nanos a clock that only goes forward, for telling a caliper from a hand
+   */
+  EmptyBench(BenchViewModel bench, Words words, LongSupplier nanos) {
     this.bench = bench;
     this.words = words;
+    this.nanos = nanos;
   }
 
   /** The card for where the bench stands. */
@@ -35,7 +40,7 @@ final class EmptyBench {
     for (Tray tray : bench.trays()) {
       trays.getChildren().add(button(tray, trays.getChildren().size() + 1));
     }
-    trays.addEventFilter(KeyEvent.KEY_TYPED, this::numbered);
+    Answering.on(trays, nanos, this::numbered);
     Platform.runLater(() -> trays.getChildren().get(0).requestFocus());
     VBox card = new VBox(title("empty.title"), wrapped("empty.what"), trays);
     card.setId("welcome");
@@ -62,14 +67,7 @@ final class EmptyBench {
     button.setId(id);
     button.getStyleClass().setAll("record");
     button.setOnAction(event -> action.run());
-    button.addEventHandler(
-        KeyEvent.KEY_PRESSED,
-        event -> {
-          if (event.getCode() == KeyCode.ENTER) {
-            event.consume();
-            button.fire();
-          }
-        });
+    Answering.on(button, nanos, typed -> {});
     Platform.runLater(button::requestFocus);
     return button;
   }
@@ -87,10 +85,9 @@ final class EmptyBench {
   }
 
   /** A digit chooses the tray of that number. */
-  private void numbered(KeyEvent event) {
-    int number = "123456789".indexOf(event.getCharacter());
-    if (!event.getCharacter().isEmpty() && number >= 0 && number < bench.trays().size()) {
-      event.consume();
+  private void numbered(int digit) {
+    int number = "123456789".indexOf(digit);
+    if (number >= 0 && number < bench.trays().size()) {
       bench.choose(bench.trays().get(number));
     }
   }

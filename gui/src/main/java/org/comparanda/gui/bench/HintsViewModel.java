@@ -87,7 +87,7 @@ public final class HintsViewModel {
   /** What the work is about now. */
   private Optional<Hint> now() {
     if (bench.boneProperty().get().isEmpty()) {
-      return Optional.of(Hint.TRAY);
+      return Optional.of(Hint.TRAY).filter(hint -> !bench.trays().isEmpty());
     }
     if (bench.state().questionsProperty().get().isPresent()) {
       return Optional.of(Hint.STATE);

@@ -2,6 +2,7 @@ package org.comparanda.gui.bench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -15,6 +16,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.WhichBone;
+import org.comparanda.gui.caliper.Answering;
 import org.comparanda.gui.capture.SketchOf;
 import org.comparanda.gui.control.outline.BoneDrawing;
 import org.comparanda.gui.control.outline.BoneSketch;
@@ -37,10 +39,16 @@ final class WhichBoneCard extends VBox {
 
   /**
    * @param stop asks whether the bone may be human
+   * @param nanos a clock that only goes forward, for telling a caliper from a hand
    * @param close puts the card away
    */
   WhichBoneCard(
-      WhichBoneViewModel key, SketchOf sketches, Words words, Runnable stop, Runnable close) {
+      WhichBoneViewModel key,
+      SketchOf sketches,
+      Words words,
+      LongSupplier nanos,
+      Runnable stop,
+      Runnable close) {
     this.key = key;
     this.sketches = sketches;
     this.words = words;
@@ -59,7 +67,7 @@ final class WhichBoneCard extends VBox {
     ways.getStyleClass().add("hints");
     getChildren().addAll(count, question, hint, choices, ways);
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
-    addEventFilter(KeyEvent.KEY_TYPED, this::typed);
+    Answering.on(this, nanos, this::typed);
     key.stepProperty().addListener((o, was, is) -> show(is));
     show(key.stepProperty().get());
   }
@@ -157,10 +165,9 @@ final class WhichBoneCard extends VBox {
     }
   }
 
-  private void typed(KeyEvent event) {
-    int number = "123456789".indexOf(event.getCharacter()) + 1;
-    if (!event.getCharacter().isEmpty() && number > 0) {
-      event.consume();
+  private void typed(int digit) {
+    int number = "123456789".indexOf(digit) + 1;
+    if (number > 0) {
       key.choose(number);
     }
   }

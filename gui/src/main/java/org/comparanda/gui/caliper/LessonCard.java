@@ -10,8 +10,6 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
@@ -45,7 +43,6 @@ public final class LessonCard extends VBox implements Listening.Ear {
     hears.setText(words.get("lesson.hears"));
     hears.getStyleClass().setAll("lesson-hears");
     hears.setMaxWidth(Double.MAX_VALUE);
-    hears.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     new Listening(hears, nanos, this);
     places.getStyleClass().add("lesson-places");
     Label message = wrapped("strong");
@@ -132,15 +129,10 @@ public final class LessonCard extends VBox implements Listening.Ear {
     places.getChildren().clear();
     for (int i = 0; i < CardLesson.READINGS; i++) {
       boolean filled = i < lesson.bursts().size();
-      Label place = new Label(filled ? visible(lesson.bursts().get(i)) : Integer.toString(i + 1));
+      Label place = new Label(filled ? lesson.bursts().get(i).strip() : Integer.toString(i + 1));
       place.getStyleClass().addAll("lesson-place", filled ? "lesson-filled" : "lesson-waits");
       places.getChildren().add(place);
     }
-  }
-
-  /** Line ends and tabs as signs, so that one sees what came. */
-  static String visible(String burst) {
-    return burst.replace("\r", "\u240d").replace("\n", "\u240a").replace("\t", "\u2409");
   }
 
   @Override
@@ -155,12 +147,6 @@ public final class LessonCard extends VBox implements Listening.Ear {
   @Override
   public void burst(String text) {
     lesson.burst(text);
-  }
-
-  private void pressed(KeyEvent event) {
-    if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE) {
-      event.consume(); // it comes again as a character, with its time
-    }
   }
 
   private static Label wrapped(String style) {

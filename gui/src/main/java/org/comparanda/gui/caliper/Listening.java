@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.LongSupplier;
 import javafx.animation.PauseTransition;
 import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.util.Duration;
@@ -27,6 +28,7 @@ public final class Listening {
   private final Ear ear;
   private final LongSupplier nanos;
   private final BurstDetector detector = new BurstDetector();
+  private boolean began;
   private final PauseTransition pause =
       new PauseTransition(Duration.millis(BurstDetector.PAUSE.toMillis() + 5.0));
 
@@ -38,6 +40,8 @@ public final class Listening {
     this.nanos = nanos;
     node.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
     node.addEventFilter(KeyEvent.KEY_PRESSED, this::tab);
+    node.addEventFilter(KeyEvent.KEY_PRESSED, this::presses);
+    node.addEventFilter(KeyEvent.KEY_RELEASED, this::presses);
     pause.setOnFinished(event -> heard(detector.quiet(nanos.getAsLong())));
   }
 
@@ -56,13 +60,35 @@ public final class Listening {
     }
   }
 
+  /**
+   * Enter and blank would press a button whoever sent them; they come again as characters, which
+   * tells a caliper's from a hand's.
+   */
+  private void presses(KeyEvent event) {
+    boolean key = event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE;
+    if (key && event.getTarget() instanceof ButtonBase) {
+      event.consume();
+      began = began || event.getEventType() == KeyEvent.KEY_PRESSED;
+    }
+  }
+
+  /** Whether a key began elsewhere, and its character only arrives where the focus went. */
+  private boolean beganElsewhere(KeyEvent event, char c) {
+    boolean here = began;
+    began = began && c != '\r' && c != '\n' && c != ' ';
+    return event.getTarget() instanceof ButtonBase
+        && (c == '\r' || c == '\n' || c == ' ')
+        && !here;
+  }
+
   private void typed(KeyEvent event) {
     event.consume();
     if (event.isControlDown() || event.isAltDown() || event.isMetaDown()) {
       return;
     }
     for (char c : event.getCharacter().toCharArray()) {
-      if (c != BACKSPACE && c != ESCAPE && c != DELETE && c != '\t') {
+      boolean means = c != BACKSPACE && c != ESCAPE && c != DELETE && c != '\t';
+      if (means && !beganElsewhere(event, c)) {
         heard(detector.typed(c, nanos.getAsLong()));
         pause.playFromStart();
       }

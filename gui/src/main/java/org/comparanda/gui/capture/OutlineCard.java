@@ -16,6 +16,9 @@ import org.comparanda.measurement.Measurement;
 /** What to measure now: drawing with jaws, code, definition, common mistakes. */
 public final class OutlineCard extends BorderPane {
   private static final double NARROW_EM = 22;
+  private static final double LEAST_EM = 12;
+  private static final double JAWS_EM = 8;
+  private static final double MOST_PART = 0.62;
 
   private final ReadingsViewModel readings;
   private final Supplier<Optional<BoneSketch>> sketch;
@@ -27,6 +30,7 @@ public final class OutlineCard extends BorderPane {
   private final Label caption = wrapped("note");
   private final BoneDrawing drawing = new BoneDrawing();
   private final VBox under = new VBox();
+  private final HBox title = new HBox(code, name);
   private final VBox explained = new Beside(definition, mistakes);
 
   /**
@@ -48,16 +52,15 @@ public final class OutlineCard extends BorderPane {
     name.setWrapText(true);
     HBox.setHgrow(name, Priority.ALWAYS);
     explained.getStyleClass().add("explained");
-    HBox title = new HBox(code, name);
     title.getStyleClass().add("outline-title");
     setTop(title);
     setCenter(drawing);
-    setBottom(caption);
     readings.currentProperty().addListener((o, was, is) -> show());
     readings.fieldProperty().addListener((o, was, is) -> drawOnly());
     bone.addListener((o, was, is) -> show());
     visibleProperty().addListener((o, was, is) -> show());
     widthProperty().addListener((o, was, is) -> drawOnly());
+    heightProperty().addListener((o, was, is) -> drawOnly());
     show();
   }
 
@@ -90,11 +93,12 @@ public final class OutlineCard extends BorderPane {
     Optional<BoneSketch> drawn = sketch.get();
     drawing.sketchProperty().set(drawn);
     caption.setText(drawn.map(BoneSketch::caption).orElse(""));
-    boolean narrow = getWidth() > 0 && getWidth() < NARROW_EM * code.getFont().getSize();
+    boolean narrow = getWidth() > 0 && getWidth() < NARROW_EM * em();
     boolean wide =
-        narrow || drawn.filter(s -> s.box().width() > 0.8 * s.box().height()).isPresent();
+        narrow || drawn.filter(k -> k.box().width() > 0.8 * k.box().height()).isPresent();
     if (wide && getBottom() != under) {
       setRight(null);
+      explained.setPrefWidth(USE_COMPUTED_SIZE);
       under.getChildren().setAll(caption, explained);
       setBottom(under);
     } else if (!wide && getRight() != explained) {
@@ -102,6 +106,22 @@ public final class OutlineCard extends BorderPane {
       setRight(explained);
       setBottom(caption);
     }
+    if (!wide) {
+      explained.setPrefWidth(besideDrawing(drawn));
+    }
+  }
+
+  /** The words take what a drawing as high as this card leaves, so that they need fewer lines. */
+  private double besideDrawing(Optional<BoneSketch> drawn) {
+    double room = getWidth() - snappedLeftInset() - snappedRightInset();
+    double high = getHeight() - title.getHeight() - caption.getHeight();
+    double drawingWide =
+        drawn.map(k -> high * k.box().width() / k.box().height()).orElse(0.0) + JAWS_EM * em();
+    return Math.max(LEAST_EM * em(), Math.min(room - drawingWide, MOST_PART * room));
+  }
+
+  private double em() {
+    return definition.getFont().getSize();
   }
 
   private static Label wrapped(String style) {

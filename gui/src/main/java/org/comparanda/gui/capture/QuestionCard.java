@@ -50,11 +50,12 @@ public final class QuestionCard extends VBox implements Listening.Ear {
     getChildren()
         .addAll(
             new WrappedLabel(question.title(), "answer"),
-            new WrappedLabel(question.explained(), "small"));
+            new WrappedLabel(question.explained(), "small"),
+            answer,
+            refusal);
     if (!question.choices().isEmpty()) {
       getChildren().add(choices(question));
     }
-    getChildren().addAll(answer, refusal);
   }
 
   /** Where the number pad answers. */
@@ -99,9 +100,7 @@ public final class QuestionCard extends VBox implements Listening.Ear {
   }
 
   private void pressed(KeyEvent event) {
-    if (event.getCode() == KeyCode.ENTER) {
-      event.consume(); // it comes again as a character, which tells a caliper's from a hand's
-    } else if (event.getCode() == KeyCode.ESCAPE) {
+    if (event.getCode() == KeyCode.ESCAPE) {
       event.consume();
       readings.pressed(NamedKey.ESCAPE);
     } else if (event.getCode() == KeyCode.BACK_SPACE) {

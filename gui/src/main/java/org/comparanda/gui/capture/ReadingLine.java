@@ -8,6 +8,7 @@ import org.comparanda.capture.Passes;
 import org.comparanda.capture.Place;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
+import org.comparanda.measurement.How;
 import org.comparanda.measurement.Measurement;
 import org.comparanda.measurement.Reading;
 
@@ -20,7 +21,7 @@ public record ReadingLine(Passes passes, Measurement measurement, Words words, N
           measurement.name(),
           "",
           "",
-          words.get("gone"),
+          words.get(measurement.how() == How.CALIPER ? "gone" : "tape"),
           ReadingRow.Standing.GONE);
     }
     boolean now = passes.current().filter(p -> p.code().equals(measurement.code())).isPresent();

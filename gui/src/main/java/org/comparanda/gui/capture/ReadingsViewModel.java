@@ -17,7 +17,6 @@ import org.comparanda.capture.CaliperInput;
 import org.comparanda.capture.CaliperText;
 import org.comparanda.capture.Command;
 import org.comparanda.capture.Draft;
-import org.comparanda.capture.Errand;
 import org.comparanda.capture.FieldState;
 import org.comparanda.capture.FieldState.Showing;
 import org.comparanda.capture.Keys;
@@ -36,28 +35,6 @@ import org.comparanda.measurement.PersonId;
  * the disk, before the next field opens.
  */
 public final class ReadingsViewModel {
-  /** What a key may ask for that is not about readings of this bone alone. */
-  public interface Beyond {
-    /** The values changed; what follows from them is to be reckoned anew. */
-    void changed();
-
-    /** Something was recorded, or taken back; another bone may be due. */
-    void recorded();
-
-    /** Something is to be taken back: whether it was no reading and is taken back already. */
-    boolean undoneElsewhere();
-
-    void recordCall();
-
-    void run(Errand errand);
-
-    void listErrands();
-
-    void answer(String text);
-
-    void stop();
-  }
-
   private final ReadingPlace place;
   private final Beyond beyond;
   private final OpenField open;
@@ -209,7 +186,7 @@ public final class ReadingsViewModel {
     } else if (command instanceof Command.CannotTake cannot) {
       did(m -> m.notPossible(cannot.reason()));
     } else if (command instanceof Command.Do asked) {
-      leave();
+      leaveKeys();
       beyond.run(asked.errand());
     } else if (command instanceof Command.Answer answer) {
       beyond.answer(answer.text());
@@ -233,7 +210,7 @@ public final class ReadingsViewModel {
       case RECORD_CALL -> beyond.recordCall();
       case PREVIOUS -> move(Measuring::previous);
       case LIST_ERRANDS -> {
-        leave();
+        leaveKeys();
         beyond.listErrands();
       }
       case ASK_STOP -> entry.cover(Showing.STOP_QUESTION);
@@ -243,6 +220,12 @@ public final class ReadingsViewModel {
       }
       case STAY -> {}
     }
+  }
+
+  /** The keys that asked for something are done with, and no half-typed reading. */
+  private void leaveKeys() {
+    leave();
+    keep("");
   }
 
   private void edit(String text) {
@@ -281,9 +264,14 @@ public final class ReadingsViewModel {
     }
   }
 
-  /** Goes to another field; says why where it can't. */
+  /** Goes to another field; says why where it can't, and keeps nothing of the keys that asked. */
   private void move(Function<Measuring, Optional<String>> command) {
-    measuring.ifPresent(m -> command.apply(m).ifPresentOrElse(entry::refused, this::moved));
+    measuring.ifPresent(m -> command.apply(m).ifPresentOrElse(this::stays, this::moved));
+  }
+
+  private void stays(String why) {
+    entry.next(why);
+    keep("");
   }
 
   /** Records something; says why where it can't. */

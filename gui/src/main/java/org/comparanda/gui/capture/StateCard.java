@@ -19,6 +19,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.comparanda.bone.Flag;
 import org.comparanda.bone.Fusion;
+import org.comparanda.bone.GrowingEnd;
 import org.comparanda.capture.StateQuestions;
 import org.comparanda.gui.caliper.Listening;
 import org.comparanda.gui.control.Choice;
@@ -57,14 +58,6 @@ public final class StateCard extends VBox {
     keys.setOnAction(event -> state.typed('\n'));
     keys.managedProperty().bind(keys.visibleProperty());
     question.managedProperty().bind(question.visibleProperty());
-    // Enter goes the way of all characters, so that a caliper's line end answers nothing.
-    keys.addEventFilter(
-        KeyEvent.KEY_PRESSED,
-        event -> {
-          if (event.getCode() == KeyCode.ENTER) {
-            event.consume();
-          }
-        });
     new Listening(keys, nanos, new Asked(stop));
     getChildren().addAll(title, why, question, keys, ends, happened, flags());
     state.elementProperty().addListener((o, was, is) -> showEnds());
@@ -84,17 +77,16 @@ public final class StateCard extends VBox {
     keys.setVisible(asked.isPresent());
     asked.ifPresent(q -> question.setText(said(q)));
     asked.ifPresent(
-        q -> keys.setText(words.get("state.fine.is", StateWords.of(q, names(), words))));
+        q ->
+            keys.setText(
+                words.get(
+                    q.allFine() ? "state.fine.is" : "state.records", StateWords.of(q, words))));
     keys.setAccessibleHelp(question.getText());
-  }
-
-  private List<String> names() {
-    return state.elementProperty().get().map(e -> e.growingEnds()).orElse(List.of());
   }
 
   private String said(StateQuestions q) {
     if (q.asksAnEnd()) {
-      return words.get("fusion.end", names().get(q.asked()))
+      return words.get("fusion.end", words.get("end." + q.ends().get(q.asked())))
           + ": "
           + numbered(StateQuestions.FUSIONS.stream().map(f -> words.get("fusion." + f)).toList());
     }
@@ -144,29 +136,21 @@ public final class StateCard extends VBox {
   }
 
   private void showEnds() {
-    List<String> names = state.elementProperty().get().map(e -> e.growingEnds()).orElse(List.of());
-    ends.getChildren().clear();
-    if (names.size() > 0) {
-      ends.getChildren().add(end("fusion-proximal", names.get(0), state.proximalProperty()));
-    }
-    if (names.size() > 1) {
-      ends.getChildren().add(end("fusion-distal", names.get(1), state.distalProperty()));
-    }
-    if (names.isEmpty()) {
+    ends.getChildren().setAll(state.ends().stream().map(this::end).toList());
+    if (state.ends().isEmpty()) {
       Label none = new Label(words.get("fusion.none"));
       none.getStyleClass().add("note");
       ends.getChildren().add(none);
     }
   }
 
-  private Choice<Fusion> end(
-      String id, String name, javafx.beans.property.Property<Fusion> property) {
+  private Choice<Fusion> end(GrowingEnd end) {
     return new Choice<>(
-            id,
-            words.get("fusion.end", name),
+            "fusion-" + end.name().toLowerCase(Locale.ROOT),
+            words.get("fusion.end", words.get("end." + end)),
             Arrays.asList(Fusion.values()),
             f -> words.get("fusion." + f.name()))
-        .bind(property);
+        .bind(state.fusionProperty(end));
   }
 
   private FlowPane flags() {
@@ -195,18 +179,12 @@ public final class StateCard extends VBox {
             .map(f -> words.get("flag." + f.name()))
             .reduce((a, b) -> a + ", " + b)
             .orElse("");
-    List<String> names = state.elementProperty().get().map(e -> e.growingEnds()).orElse(List.of());
     String ends =
-        Optional.of(names)
-            .filter(n -> !n.isEmpty())
-            .map(
-                n ->
-                    Stream.of(state.proximalProperty().get(), state.distalProperty().get())
-                        .limit(n.size())
-                        .distinct()
-                        .map(f -> words.get("fusion." + f.name()))
-                        .collect(Collectors.joining(" / ")))
-            .orElse("");
+        state.ends().stream()
+            .map(end -> state.fusionProperty(end).get())
+            .distinct()
+            .map(f -> words.get("fusion." + f.name()))
+            .collect(Collectors.joining(" / "));
     return ends.isEmpty() || flags.isEmpty() ? ends + flags : ends + ", " + flags;
   }
 }

@@ -14,6 +14,7 @@ import org.comparanda.bone.BoneState;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.Flag;
 import org.comparanda.bone.Fusion;
+import org.comparanda.bone.GrowingEnd;
 import org.comparanda.bone.HeldBone;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
@@ -72,6 +73,19 @@ public final class StateViewModel {
     return portion;
   }
 
+  /** The ends whose fusion is recorded; none while there is no bone. */
+  public List<GrowingEnd> ends() {
+    return element.get().map(Element::growingEnds).orElse(List.of());
+  }
+
+  /** Fusion of an end. */
+  public ObjectProperty<Fusion> fusionProperty(GrowingEnd end) {
+    return switch (end) {
+      case PROXIMAL, CRANIAL -> proximal;
+      case DISTAL, CAUDAL -> distal;
+    };
+  }
+
   /** Fusion of the upper end. */
   public ObjectProperty<Fusion> proximalProperty() {
     return proximal;
@@ -104,8 +118,7 @@ public final class StateViewModel {
     questions.set(
         bone.map(
             b ->
-                StateQuestions.of(
-                    element.get().map(e -> e.growingEnds().size()).orElse(0), b.portion())));
+                StateQuestions.of(ends(), b.portion())));
   }
 
   /** Asks nothing any more; what was answered before the last question is dropped. */

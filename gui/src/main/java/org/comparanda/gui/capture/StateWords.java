@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.comparanda.bone.BoneState;
-import org.comparanda.bone.Fusion;
+import org.comparanda.bone.GrowingEnd;
 import org.comparanda.capture.StateQuestions;
 import org.comparanda.gui.text.Words;
 
@@ -13,16 +13,15 @@ public final class StateWords {
   private StateWords() {}
 
   /** What Enter would record now. */
-  public static String of(StateQuestions asked, List<String> ends, Words words) {
-    return of(asked.state(), ends, words);
+  public static String of(StateQuestions asked, Words words) {
+    return of(asked.state(), asked.ends(), words);
   }
 
   /** Each growing end with its fusion, then what happened: "upper end fused, nothing happened". */
-  public static String of(BoneState state, List<String> ends, Words words) {
+  public static String of(BoneState state, List<GrowingEnd> ends, Words words) {
     List<String> parts = new ArrayList<>();
-    List<Fusion> fusions = List.of(state.proximal(), state.distal());
-    for (int i = 0; i < Math.min(ends.size(), fusions.size()); i++) {
-      parts.add(ends.get(i) + " " + words.get("fusion." + fusions.get(i)));
+    for (GrowingEnd end : ends) {
+      parts.add(words.get("end." + end) + " " + words.get("fusion." + end.of(state)));
     }
     parts.add(
         state.flags().isEmpty()

@@ -59,7 +59,7 @@ public final class Veil extends StackPane {
     boolean stop = readings.fieldProperty().get().showing() == FieldState.Showing.STOP_QUESTION;
     Optional<Question> question = asked.questionProperty().get();
     if (stop) {
-      cover(STOP, () -> new StopQuestion(readings, words), "#stop-no");
+      cover(STOP, () -> new StopQuestion(readings, words, nanos), "#stop-no");
     } else if (question.isPresent()) {
       cover(
           question.get(),

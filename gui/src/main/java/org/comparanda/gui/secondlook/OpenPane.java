@@ -50,6 +50,14 @@ final class OpenPane extends VBox {
             back.run();
           }
         });
+    model
+        .personProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (model.openProperty().get().isEmpty()) {
+                show(Optional.empty());
+              }
+            });
     show(Optional.empty());
   }
 

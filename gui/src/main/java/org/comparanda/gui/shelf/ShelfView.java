@@ -222,7 +222,14 @@ public final class ShelfView extends BorderPane {
     table.setId("animals");
     table.setItems(model.listed());
     table.setAccessibleText(words.get("title"));
-    table.setPlaceholder(new Label(words.get("table.empty")));
+    Label nothing = new Label();
+    nothing
+        .textProperty()
+        .bind(
+            model
+                .countProperty()
+                .map(c -> words.get(model.holdsNothing() ? "table.none" : "table.empty")));
+    table.setPlaceholder(nothing);
     column("number", 86, model::number);
     column("taxon", 152, a -> a.taxon().map(TaxonName::value).orElse(""))
         .setCellFactory(c -> new WrappedCell<>("taxon"));

@@ -84,6 +84,11 @@ public final class ShelfViewModel {
     return taxa;
   }
 
+  /** Whether no animal is there at all, listed or not. */
+  public boolean holdsNothing() {
+    return shelf.animals().isEmpty();
+  }
+
   /** How many are listed of how many. */
   public StringProperty countProperty() {
     return count;

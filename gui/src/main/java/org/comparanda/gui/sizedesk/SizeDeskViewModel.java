@@ -65,6 +65,9 @@ public final class SizeDeskViewModel {
 
   private void take(SizeStudy fresh, Optional<SizeAsk> first) {
     if (fresh.shelf().equals(study.shelf()) && fresh.tree() == study.tree()) {
+      if (ask.get().isEmpty()) {
+        shown.set(nothingToFit());
+      }
       return;
     }
     study = fresh;
@@ -73,14 +76,15 @@ public final class SizeDeskViewModel {
     ask.set(kept.or(() -> first));
     branches();
     if (ask.get().isEmpty()) {
-      shown.set(
-          SizeShown.none(
-              new AnswerText(
-                  room.words().get("shelf.empty"),
-                  room.words().get("shelf.empty.remedy"),
-                  List.of())));
+      shown.set(nothingToFit());
     }
     compute();
+  }
+
+  private SizeShown nothingToFit() {
+    return SizeShown.none(
+        new AnswerText(
+            room.words().get("shelf.empty"), room.words().get("shelf.empty.remedy"), List.of()));
   }
 
   /** What can be asked and asked from. */

@@ -2,6 +2,7 @@ package org.comparanda.gui.tray;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -45,7 +46,15 @@ final class OpenTrayPane extends VBox {
     choice.getStyleClass().add("pages");
     getChildren().addAll(facts, choice, pages);
     model.openProperty().addListener((o, was, is) -> show(is));
+    model.trays().addListener((ListChangeListener<TrayLine>) change -> empty());
     show(model.openProperty().get());
+  }
+
+  /** The first tray came, or the last one went, while none is open. */
+  private void empty() {
+    if (model.openProperty().get().isEmpty()) {
+      show(Optional.empty());
+    }
   }
 
   private List<Node> choices(Printing printing) {
@@ -121,7 +130,7 @@ final class OpenTrayPane extends VBox {
   }
 
   private Node none() {
-    Label none = new Label(words.get("tray.none"));
+    Label none = new Label(words.get(model.trays().isEmpty() ? "trays.none" : "tray.none"));
     none.getStyleClass().add("note");
     none.setWrapText(true);
     return none;

@@ -95,6 +95,7 @@ public final class TrayView extends BorderPane {
   private StackPane left() {
     ListView<LotLine> lots = new ListView<>(model.lots());
     lots.setId("lots");
+    lots.setPlaceholder(new Label(words.get("lots.none")));
     lots.setCellFactory(list -> new LotCell());
     lots.setFocusTraversable(false);
     TrayTable table = new TrayTable(model);

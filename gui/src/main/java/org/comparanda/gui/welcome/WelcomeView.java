@@ -16,6 +16,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.caliper.Answering;
 import org.comparanda.gui.caliper.LessonCard;
 import org.comparanda.gui.control.WrappedLabel;
 import org.comparanda.gui.text.Words;
@@ -106,12 +107,12 @@ public final class WelcomeView extends StackPane {
     List<Button> all = List.of(demo, fresh, open);
     FlowPane buttons = new FlowPane(demo, fresh, open);
     buttons.getStyleClass().add("welcome-trays");
-    buttons.addEventFilter(
-        KeyEvent.KEY_TYPED,
-        event -> {
-          int number = "123".indexOf(event.getCharacter());
-          if (!event.getCharacter().isEmpty() && number >= 0) {
-            event.consume();
+    Answering.on(
+        buttons,
+        nanos,
+        key -> {
+          int number = "123".indexOf(key);
+          if (number >= 0) {
             all.get(number).fire();
           }
         });

@@ -8,14 +8,19 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
+import javafx.animation.PauseTransition;
 import javafx.scene.Node;
 import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
+import javafx.util.Duration;
+import org.comparanda.capture.BurstDetector;
 import org.comparanda.gui.app.AppFrame;
 import org.comparanda.gui.app.Look;
 import org.comparanda.gui.app.Screen;
@@ -37,7 +42,10 @@ import org.testfx.util.WaitForAsyncUtils;
 class BenchViewTest {
   private static final long SLOW_HAND = 100_000_000; // 100 ms from key to key, in nanoseconds
 
+  private static final long CALIPER = 5_000_000; // 5 ms from key to key
+
   private final AtomicLong time = new AtomicLong();
+  private long step = SLOW_HAND;
   private DemoBench room;
   private BenchViewModel bench;
 
@@ -47,7 +55,7 @@ class BenchViewTest {
     bench = new BenchViewModel(room.place());
     BenchView view =
         new BenchView(
-            bench, room.place().words(), room.place().numbers(), () -> time.addAndGet(SLOW_HAND));
+            bench, room.place().words(), room.place().numbers(), () -> time.addAndGet(step));
     view.fallingLine().motionProperty().set(false);
     view.setWhichBone(org.comparanda.tables.ReferenceTables.shipped().whichBone());
     AppFrame frame =
@@ -116,14 +124,70 @@ class BenchViewTest {
   }
 
   @Test
+  void theNumberPadAnswersTheStopQuestion(FxRobot robot) {
+    robot.interact(() -> DemoBench.choose(bench, "hard", "K-202"));
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.write("---");
+    until(() -> robot.lookup("#stop-question").tryQuery().isPresent());
+    robot.write("2");
+    until(() -> robot.lookup("#stop-question").tryQuery().isEmpty());
+    robot.write("---");
+    until(() -> robot.lookup("#stop-question").tryQuery().isPresent());
+    robot.write("1");
+    until(() -> robot.lookup("#stop-aside").tryQuery().isPresent());
+  }
+
+  @Test
+  void aCaliperChoosesNothingAndAnswersNothing(FxRobot robot) {
+    step = CALIPER;
+    robot.write("151.2\n"); // while trays wait to be chosen
+    quiet();
+    assertTrue(bench.boneProperty().get().isEmpty());
+    robot.interact(() -> DemoBench.choose(bench, "hard", "K-202"));
+    WaitForAsyncUtils.waitForFxEvents();
+    int before = room.collection().readings().of(new BoneId("K-202")).size();
+    robot.push(KeyCode.F4);
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.write("111.2 mm\n"); // 1, 1, 1 would be a femur
+    quiet();
+    assertTrue(robot.lookup("#which-bone").tryQuery().isPresent());
+    assertEquals("humerus", bench.boneProperty().get().orElseThrow().element().value());
+    robot.push(KeyCode.ESCAPE);
+    robot.interact(() -> bench.askStop());
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.write("12.3 mm\n");
+    quiet();
+    assertTrue(robot.lookup("#stop-question").tryQuery().isPresent());
+    assertEquals(before, room.collection().readings().of(new BoneId("K-202")).size());
+  }
+
+  /** Longer than a burst's pause, in the window's own time. */
+  private static void quiet() {
+    WaitForAsyncUtils.waitForFxEvents();
+    CountDownLatch over = new CountDownLatch(1);
+    PauseTransition pause = new PauseTransition(Duration.millis(3.0 * BurstDetector.PAUSE.toMillis()));
+    pause.setOnFinished(event -> over.countDown());
+    WaitForAsyncUtils.asyncFx(pause::play);
+    until(() -> over.getCount() == 0);
+  }
+
+  private static void until(BooleanSupplier done) {
+    try {
+      WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, done::getAsBoolean);
+      WaitForAsyncUtils.waitForFxEvents();
+    } catch (TimeoutException e) {
+      throw new AssertionError("nothing happened", e);
+    }
+  }
+
+  @Test
   void theKeyFindsTheElementByDigitsAlone(FxRobot robot) {
     robot.interact(() -> DemoBench.choose(bench, "hard", "K-202"));
     WaitForAsyncUtils.waitForFxEvents();
     robot.push(KeyCode.F4);
     WaitForAsyncUtils.waitForFxEvents();
     robot.write("111"); // long, with a round ball, on a neck
-    WaitForAsyncUtils.waitForFxEvents();
-    assertFalse(robot.lookup("#which-bone").tryQuery().isPresent());
+    until(() -> robot.lookup("#which-bone").tryQuery().isEmpty());
     assertEquals("femur", bench.boneProperty().get().orElseThrow().element().value());
   }
 
@@ -134,10 +198,9 @@ class BenchViewTest {
     robot.push(KeyCode.F4);
     WaitForAsyncUtils.waitForFxEvents();
     robot.write("7"); // smooth, thin and bowl-shaped
-    WaitForAsyncUtils.waitForFxEvents();
+    until(() -> robot.lookup("#which-stop").tryQuery().isPresent());
     robot.push(KeyCode.ENTER); // the STOP button has the focus
-    WaitForAsyncUtils.waitForFxEvents();
-    assertTrue(robot.lookup("#stop-question").tryQuery().isPresent());
+    until(() -> robot.lookup("#stop-question").tryQuery().isPresent());
   }
 
   @Test

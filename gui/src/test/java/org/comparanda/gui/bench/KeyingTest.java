@@ -82,6 +82,23 @@ class KeyingTest {
   }
 
   @Test
+  void twoPointsOnTheFirstFieldLeaveNothingForTheNextKeys() {
+    keys("..");
+    assertEquals("", bench.readings().fieldProperty().get().text());
+    keys("01\n");
+    assertTrue(bench.errands().questionProperty().get().isPresent(), "01 is no reading of .01");
+    assertEquals(List.of(), taken(number()));
+  }
+
+  @Test
+  void keysThatAskForSomethingAreNoHalfTypedReadingAfterARestart() {
+    keys("15.8\n");
+    keys("00\n");
+    restart();
+    assertEquals("", bench.readings().fieldProperty().get().text());
+  }
+
+  @Test
   void theNextNumberIsShownBeforeItIsUsedAndNoneIsUsedUpByLeaving() {
     keys("01\n");
     assertTrue(question().explained().contains("H-2026-0001"), question().explained());

@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.comparanda.gui.app.DemoRoom;
+import org.comparanda.measurement.Person;
+import org.comparanda.measurement.PersonId;
 import org.comparanda.reference.Animal;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
@@ -41,6 +43,7 @@ final class DemoCollection {
                 shelf,
                 switch (shelf) {
                   case DEMO -> make(tables);
+                  case EMPTY -> empty();
                   case THIN -> thin(apply(Pose.Shelf.DEMO));
                   case MANY -> many(apply(Pose.Shelf.DEMO));
                   case LOOKED -> LookedRoom.make(tables);
@@ -52,6 +55,14 @@ final class DemoCollection {
         }
       }
     };
+  }
+
+  /** A collection as the first start makes it. */
+  static Collection empty() throws IOException {
+    Path folder = Files.createTempDirectory("pictures-empty");
+    Collection empty = Collection.create(folder.resolve("empty" + Collection.ENDING), CLOCK);
+    empty.people().save(new Person(new PersonId("ann"), "Invented Ann"));
+    return empty;
   }
 
   /** The same trays beside a shelf that holds only one animal in twelve. */

@@ -20,6 +20,8 @@ record Pose(String screen, String state, Shelf shelf, Consumer<Scene> take) {
     THIN,
     /** Forty invented taxa. */
     MANY,
+    /** Nothing at all: no animal, no tray, one person. */
+    EMPTY,
     /** The demo shelf, whose trays were called and looked at again. */
     LOOKED
   }

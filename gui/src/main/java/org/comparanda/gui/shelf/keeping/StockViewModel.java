@@ -105,7 +105,10 @@ public final class StockViewModel {
             .filter(p -> !hiddenElements.contains(p.element()))
             .filter(p -> !hiddenTaxa.contains(p.one()) && !hiddenTaxa.contains(p.other()))
             .toList());
-    sentence.set(room.words().get("pairs.count", pairs.size()));
+    sentence.set(
+        stock.get().taxa().isEmpty()
+            ? room.words().get("pairs.none")
+            : room.words().get("pairs.count", pairs.size()));
   }
 
   /** The rows that are looked at. */

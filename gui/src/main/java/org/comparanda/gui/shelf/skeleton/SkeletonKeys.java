@@ -6,12 +6,12 @@ import org.comparanda.bone.Side;
 import org.comparanda.capture.Errand;
 import org.comparanda.gui.capture.Ask;
 import org.comparanda.gui.capture.Question;
-import org.comparanda.gui.capture.ReadingsViewModel;
+import org.comparanda.gui.capture.Beyond;
 import org.comparanda.gui.shelf.skeleton.SkeletonViewModel.Hands;
 import org.comparanda.gui.text.Words;
 
 /** What keys in the reading field mean for a skeleton. */
-record SkeletonKeys(SkeletonViewModel skeleton) implements ReadingsViewModel.Beyond {
+record SkeletonKeys(SkeletonViewModel skeleton) implements Beyond {
   /** What can be asked for here; the rest is about bones of a tray. */
   private static final List<Errand> HERE =
       List.of(
