@@ -86,7 +86,8 @@ record PictureOf(List<TaxonName> shelf, ShelfDots dots, Words words, Numbers num
         words.get("share"),
         words.get("typical"),
         words.get("dot.crowd", "%d"),
-        words.get("dot.others", "%d"));
+        words.get("dot.others", "%d"),
+        numbers.locale());
   }
 
   /** The picture for print: the sentence over it, under it the sample, the bone and a note. */

@@ -90,7 +90,7 @@ record FallingDrawing(Plan plan, Palette palette, InView view) {
     Lettering small = letters(0.85 * text(), Lettering.Face.PLAIN, Lettering.Anchor.MIDDLE);
     double free = Double.NEGATIVE_INFINITY;
     for (double tick : ticks(c)) {
-      String number = Letters.number(tick);
+      String number = Letters.number(tick, plan.picture().captions().notation());
       double half = plan.measure().of(number, small) / 2;
       double x = c.place(tick);
       if (x - half > free) {

@@ -1,6 +1,7 @@
 package org.comparanda.gui.control.falling;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.comparanda.gui.control.plot.KindLook;
@@ -19,7 +20,7 @@ public record FallingPicture(List<Column> columns, List<Row> rows, Captions capt
 
   /** Nothing to show. */
   public static FallingPicture empty() {
-    return new FallingPicture(List.of(), List.of(), new Captions("", "", "", ""));
+    return new FallingPicture(List.of(), List.of(), new Captions("", "", "", "", Locale.ROOT));
   }
 
   /**
@@ -29,8 +30,10 @@ public record FallingPicture(List<Column> columns, List<Row> rows, Captions capt
    * @param typical over the last numbers
    * @param crowd under the names where a mark stands for several animals; {@code %d} for how many
    * @param others after the tip of a mark that stands for others, too; {@code %d} for how many
+   * @param notation how the numbers of the scales are written
    */
-  public record Captions(String share, String typical, String crowd, String others) {
+  public record Captions(
+      String share, String typical, String crowd, String others, Locale notation) {
     String crowd(int most) {
       return crowd.replace("%d", String.valueOf(most));
     }

@@ -8,11 +8,6 @@ import java.util.Locale;
 public final class Letters {
   private Letters() {}
 
-  /** A number with a decimal point, without trailing zeros, thousands apart from 10 000 on. */
-  public static String number(double value) {
-    return number(value, Locale.ROOT);
-  }
-
   /** A number as a language writes it, without trailing zeros, thousands apart from 10 000 on. */
   public static String number(double value, Locale language) {
     String plain = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Scene;
@@ -43,7 +44,7 @@ class FallingLineTest {
                   Presence.IN_PLAY,
                   Optional.empty(),
                   Map.of("Bd", List.of(new Dot(30, "HB-7", "HB-7, Aus bus, drawer C 4"))))),
-          new Captions("share", "typical", "", ""));
+          new Captions("share", "typical", "", "", Locale.ROOT));
 
   private FallingLine line;
   private final List<String> opened = new ArrayList<>();

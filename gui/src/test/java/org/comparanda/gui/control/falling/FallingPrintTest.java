@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -62,12 +63,24 @@ class FallingPrintTest {
     assertTrue(height > last);
   }
 
+  @Test
+  void scalesAreWrittenInThePersonsNotation() throws Exception {
+    List<String> german =
+        elements(page(1, 1.0, Locale.GERMAN), "text").stream().map(Element::getTextContent).toList();
+    assertTrue(german.contains("1,1"), german.toString());
+    assertTrue(german.stream().noneMatch("1.1"::equals), german.toString());
+  }
+
   private static List<Element> elements(Document page, String tag) {
     NodeList all = page.getElementsByTagName(tag);
     return IntStream.range(0, all.getLength()).mapToObj(i -> (Element) all.item(i)).toList();
   }
 
   private static Document page(int taxa) throws Exception {
+    return page(taxa, 30, Locale.ROOT);
+  }
+
+  private static Document page(int taxa, double first, Locale notation) throws Exception {
     List<Row> rows = new ArrayList<>();
     for (int i = 0; i < taxa; i++) {
       rows.add(
@@ -78,12 +91,12 @@ class FallingPrintTest {
               KindLook.of(i),
               Presence.IN_PLAY,
               Optional.of(new Fit(0.5, "0.50", "0.40")),
-              Map.of("Bd", List.of(new Dot(30 + i, "HB-1", ""), new Dot(33, "HB-2", "")))));
+              Map.of("Bd", List.of(new Dot(first + i, "HB-1", ""), new Dot(1.1 * first, "HB-2", "")))));
     }
-    Column column = new Column("Bd", "Bd", "31 mm", Optional.of(31.0));
+    Column column = new Column("Bd", "Bd", "31 mm", Optional.of(1.03 * first));
     FallingPrint print =
         new FallingPrint(
-            new FallingPicture(List.of(column), rows, new Captions("share", "typical", "", "")),
+            new FallingPicture(List.of(column), rows, new Captions("share", "typical", "", "", notation)),
             "Fits a few: Aus bus 1, or another.",
             rows.stream().map(Row::name).toList(),
             List.of("K-1. Simulated demo data."));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -140,7 +141,7 @@ class FrameTest {
               strips));
     }
     return new Plan(
-        new FallingPicture(measured, rows, new Captions("share", "typical", "", "")),
+        new FallingPicture(measured, rows, new Captions("share", "typical", "", "", Locale.ROOT)),
         800,
         400,
         13,
