@@ -14,6 +14,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
 import javafx.animation.PauseTransition;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
@@ -167,7 +168,7 @@ class BenchViewTest {
     CountDownLatch over = new CountDownLatch(1);
     PauseTransition pause = new PauseTransition(Duration.millis(3.0 * BurstDetector.PAUSE.toMillis()));
     pause.setOnFinished(event -> over.countDown());
-    WaitForAsyncUtils.asyncFx(pause::play);
+    Platform.runLater(pause::play);
     until(() -> over.getCount() == 0);
   }
 
