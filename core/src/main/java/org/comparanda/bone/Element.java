@@ -12,8 +12,8 @@ import java.util.Map;
  * @param symmetry sided or axial
  * @param perSkeleton number in one skeleton by animal group (bovid, equid, turtle, ...); empty
  *     where it varies too much to be counted
- * @param growingEnds the ends whose fusion is recorded, the upper or front one first; empty when not
- *     applicable
+ * @param growingEnds the ends whose fusion is recorded, the upper or front one first; empty when
+ *     not applicable
  * @param ontologyId identifier in an open anatomy ontology, empty when there is none
  * @param source where the row comes from
  */

@@ -58,7 +58,7 @@ public final class BoneReport {
                     11,
                     Letters.BOLD,
                     Ink.BLACK,
-                    "Set aside: this bone may be human. Nothing was compared.")
+                    words.say("report.stopped"))
                 + 4;
       }
       y = calls(sheet, room(sheet, y, 30), bone);
@@ -99,11 +99,11 @@ public final class BoneReport {
         8,
         Letters.PLAIN,
         Ink.GREY,
-        "Found: " + bone.tray().provenance());
+        words.say("found", bone.tray().provenance()));
     return y + 26;
   }
 
-  private static float answer(Sheet sheet, float top, Subject subject) throws IOException {
+  private float answer(Sheet sheet, float top, Subject subject) throws IOException {
     Suggestion s = subject.suggestion();
     float x = sheet.left();
     float width = sheet.width();
@@ -122,19 +122,19 @@ public final class BoneReport {
       return y + 6;
     }
     y = room(sheet, y + 6, FallingLineDrawing.height(drawn.size()));
-    new FallingLineDrawing(sheet, subject).draw(y, drawn);
+    new FallingLineDrawing(sheet, subject, words).draw(y, drawn);
     y += FallingLineDrawing.height(drawn.size());
     Table table =
-        new Table(sheet, "", List.of("Taxon", "share", "typicality", "D²", "animals in this fit"))
+        new Table(sheet, "", heads("taxon", "share", "typicality", "distance", "animals"))
             .withWidths(List.of(0.36f, 0.15f, 0.15f, 0.17f, 0.17f))
             .below(room(sheet, y, 20));
     for (TaxonFit fit : s.taxa()) {
       table.row(
           List.of(
               fit.taxon().value(),
-              FallingLineDrawing.chance(fit.share()),
-              FallingLineDrawing.chance(fit.typicality()),
-              String.format(java.util.Locale.ROOT, "%.2f", fit.distanceSquared()),
+              words.chance(fit.share()),
+              words.chance(fit.typicality()),
+              words.number("%.2f", fit.distanceSquared()),
               String.valueOf(fit.animals())));
     }
     return table.end() + 5;
@@ -142,19 +142,19 @@ public final class BoneReport {
 
   private float calls(Sheet sheet, float y, Dossier bone) throws IOException {
     Table table =
-        new Table(sheet, "Calls", List.of("Called", "By, on", "Basis", "Suggestion seen"))
+        new Table(sheet, words.say("calls"), heads("called", "by", "basis", "seen"))
             .withWidths(List.of(0.3f, 0.27f, 0.25f, 0.18f))
             .below(y);
     for (Call call : bone.calls()) {
       table.row(
           List.of(
-              BoneText.nameAndKind(call),
+              words.nameAndKind(call),
               words.by(call),
-              call.basisInWords(),
-              call.sawSuggestion() ? "yes" : "no"));
+              words.basis(call),
+              words.yesOrNo(call.sawSuggestion())));
     }
     if (bone.calls().isEmpty()) {
-      table.row(List.of("not called yet", "", "", ""));
+      table.row(List.of(words.say("call.none"), "", "", ""));
     }
     return table.end();
   }
@@ -164,8 +164,8 @@ public final class BoneReport {
     Table table =
         new Table(
                 sheet,
-                "Readings, as typed",
-                List.of("No.", "Measurement", "Typed", "Pass", "By, on", "Counts"))
+                words.say("readings"),
+                heads("no", "measurement", "typed", "pass", "by", "counts"))
             .withWidths(List.of(0.09f, 0.16f, 0.2f, 0.1f, 0.3f, 0.15f))
             .below(y);
     for (Reading r : bone.log()) {
@@ -173,17 +173,21 @@ public final class BoneReport {
           List.of(
               String.valueOf(r.id()),
               r.code().value(),
-              r.asTyped().isEmpty() ? BoneText.word(r.kind()) : r.asTyped(),
+              r.asTyped().isEmpty() ? words.word("reading", r.kind()) : r.asTyped(),
               String.valueOf(r.pass()),
               facts.name().apply(r.person()) + ", " + r.at().toString().substring(0, 10),
-              counted.contains(r) ? "yes" : "no"));
+              words.yesOrNo(counted.contains(r))));
     }
     return table.end();
   }
 
-  private static void methods(Sheet sheet, float y, Subject subject) throws IOException {
+  private List<String> heads(String... columns) {
+    return List.of(columns).stream().map(column -> words.say("column." + column)).toList();
+  }
+
+  private void methods(Sheet sheet, float y, Subject subject) throws IOException {
     Suggestion.Basis basis = subject.suggestion().basis();
-    sheet.text(sheet.left(), y, 12, Letters.BOLD, Ink.BLACK, "Methods");
+    sheet.text(sheet.left(), y, 12, Letters.BOLD, Ink.BLACK, words.say("methods"));
     sheet.paragraph(
         sheet.left(),
         y + 6,
@@ -191,16 +195,16 @@ public final class BoneReport {
         8,
         Letters.PLAIN,
         Ink.BLACK,
-        "%d animals of %d taxa. Method: %s. Priors: %s. %s Share is the posterior probability among the taxa on the shelf; typicality is the chance that a true member lies at least this far from its centre; neither is shown alone. Nothing fits below typicality %s, fits poorly below %s; one taxon from share %s on. Shelf version %s."
-            .formatted(
-                basis.animals(),
-                basis.taxa(),
-                basis.method(),
-                basis.priors(),
-                basis.missing().words(),
-                basis.thresholds().nothingFits(),
-                basis.thresholds().poorFit(),
-                basis.thresholds().oneShare(),
-                basis.shelfVersion()));
+        words.say(
+            "methods.words",
+            basis.animals(),
+            basis.taxa(),
+            basis.method(),
+            basis.priors(),
+            basis.missing().words(),
+            words.number("%s", basis.thresholds().nothingFits()),
+            words.number("%s", basis.thresholds().poorFit()),
+            words.number("%s", basis.thresholds().oneShare()),
+            basis.shelfVersion()));
   }
 }

@@ -2,7 +2,6 @@ package org.comparanda.slips;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.suggestion.AnimalPoint;
@@ -19,10 +18,12 @@ final class FallingLineDrawing {
 
   private final Sheet sheet;
   private final BoneReport.Subject subject;
+  private final BoneText words;
 
-  FallingLineDrawing(Sheet sheet, BoneReport.Subject subject) {
+  FallingLineDrawing(Sheet sheet, BoneReport.Subject subject, BoneText words) {
     this.sheet = sheet;
     this.subject = subject;
+    this.words = words;
   }
 
   /** Height of so many rows, mm. */
@@ -34,16 +35,17 @@ final class FallingLineDrawing {
     List<MeasurementCode> codes = subject.suggestion().measurements();
     float column = (sheet.width() - NAME_MM - FIGURES_MM) / codes.size();
     float figures = sheet.right() - FIGURES_MM + 2;
-    sheet.text(figures, top, 7, Letters.BOLD, Ink.BLACK, "share");
-    sheet.text(figures + 15, top, 7, Letters.BOLD, Ink.BLACK, "typicality");
+    sheet.text(figures, top, 7, Letters.BOLD, Ink.BLACK, words.say("column.share"));
+    sheet.text(figures + 15, top, 7, Letters.BOLD, Ink.BLACK, words.say("column.typicality"));
     float first = top + 4;
     for (int r = 0; r < taxa.size(); r++) {
       TaxonFit fit = taxa.get(r);
       float y = first + r * ROW_MM;
       sheet.fitted(
           sheet.left(), y + 4.4f, NAME_MM - 2, 8, Letters.ITALIC, Ink.BLACK, fit.taxon().value());
-      sheet.text(figures, y + 4.4f, 8, Letters.PLAIN, Ink.BLACK, chance(fit.share()));
-      sheet.text(figures + 15, y + 4.4f, 8, Letters.PLAIN, Ink.BLACK, chance(fit.typicality()));
+      sheet.text(figures, y + 4.4f, 8, Letters.PLAIN, Ink.BLACK, words.chance(fit.share()));
+      sheet.text(
+          figures + 15, y + 4.4f, 8, Letters.PLAIN, Ink.BLACK, words.chance(fit.typicality()));
       for (int c = 0; c < codes.size(); c++) {
         sheet.fill(sheet.left() + NAME_MM + c * column, y + 1, column - 2, ROW_MM - 2, Ink.STRIP);
       }
@@ -76,7 +78,7 @@ final class FallingLineDrawing {
         }
       }
     }
-    String typed = reading.map(mm -> " " + String.format(Locale.ROOT, "%.1f", mm)).orElse("");
+    String typed = reading.map(mm -> " " + words.number("%.1f", mm)).orElse("");
     sheet.fitted(x, top, width, 7, Letters.BOLD, Ink.BLACK, code + typed);
     if (reading.isPresent()) {
       float at = x + 1 + (width - 2) * place(reading.get(), least, span);
@@ -86,11 +88,5 @@ final class FallingLineDrawing {
 
   private static float place(double mm, double least, double span) {
     return span > 0 ? (float) ((Math.log(mm) - least) / span) : 0.5f;
-  }
-
-  static String chance(double value) {
-    return value != 0 && value < 0.00005
-        ? String.format(Locale.ROOT, "%.0e", value)
-        : String.format(Locale.ROOT, "%.4f", value);
   }
 }

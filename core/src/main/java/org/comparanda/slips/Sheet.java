@@ -31,11 +31,13 @@ final class Sheet implements AutoCloseable {
   private final PDDocument document = new PDDocument();
   private final Map<Letters, PDFont> fonts = new EnumMap<>(Letters.class);
   private final SlipFacts facts;
+  private final BoneText words;
   private PDPageContentStream page;
   private int pages;
 
   Sheet(SlipFacts facts) throws IOException {
     this.facts = facts;
+    words = new BoneText(facts);
     for (Letters letters : Letters.values()) {
       fonts.put(letters, font(letters));
     }
@@ -92,7 +94,8 @@ final class Sheet implements AutoCloseable {
   private void foot() throws IOException {
     float y = facts.paper().heightMm() - MARGIN_MM - 4;
     line(left(), y - 2.5f, right(), y - 2.5f, 0.2f, Ink.LINE);
-    String simulated = facts.data() == SlipFacts.DataKind.SIMULATED ? "Simulated data. " : "";
+    String simulated =
+        facts.data() == SlipFacts.DataKind.SIMULATED ? words.say("foot.simulated") + " " : "";
     text(
         left(),
         y,
@@ -100,15 +103,19 @@ final class Sheet implements AutoCloseable {
         Letters.PLAIN,
         Ink.GREY,
         simulated
-            + facts.collection()
-            + ", "
-            + facts.at().toString().substring(0, 10)
-            + ", "
-            + facts.program()
-            + ", page "
-            + pages
-            + ". A suggestion is not an identification.");
-    text(left(), y + 3, 5.5f, Letters.PLAIN, Ink.GREY, "Day Book " + facts.dayBookHead());
+            + words.say(
+                "foot",
+                facts.collection(),
+                facts.at().toString().substring(0, 10),
+                facts.program(),
+                pages));
+    text(
+        left(),
+        y + 3,
+        5.5f,
+        Letters.PLAIN,
+        Ink.GREY,
+        words.say("foot.daybook", facts.dayBookHead()));
   }
 
   /** One line of text, its base line at y. */
@@ -271,7 +278,7 @@ final class Sheet implements AutoCloseable {
   void write(OutputStream out) throws IOException {
     foot();
     page.close();
-    document.getDocumentInformation().setTitle(facts.collection() + ": slips");
+    document.getDocumentInformation().setTitle(words.say("title", facts.collection()));
     document.getDocumentInformation().setProducer(facts.program());
     document.save(out);
   }

@@ -9,7 +9,6 @@ import org.comparanda.dossier.Dossier;
 import org.comparanda.pile.PileEntry;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.Shelf;
-import org.comparanda.reference.ShelfBone;
 import org.comparanda.stock.Wanted;
 import org.comparanda.tray.Call;
 import org.comparanda.tray.Tray;
@@ -73,7 +72,7 @@ public final class Slips {
         points,
         Letters.PLAIN,
         Ink.BLACK,
-        bone.latestCall().map(c -> "called by " + words.by(c)).orElse(""));
+        bone.latestCall().map(c -> words.say("label.by", words.by(c))).orElse(""));
     at = Math.max(at + step, y + code + 2);
     float whole = size.widthMm() - 4;
     sheet.fitted(
@@ -86,7 +85,6 @@ public final class Slips {
         bone.tray().lot() + " · " + bone.tray().name());
     at += step;
     sheet.fitted(in, at, whole, points, Letters.PLAIN, Ink.BLACK, bone.tray().provenance());
-    String simulated = facts.data() == SlipFacts.DataKind.SIMULATED ? "simulated · " : "";
     sheet.fitted(
         in,
         y + size.heightMm() - 1.6f,
@@ -94,10 +92,10 @@ public final class Slips {
         points * 0.75f,
         Letters.PLAIN,
         Ink.GREY,
-        simulated
-            + facts.collection()
-            + " · Day Book "
-            + facts.dayBookHead().substring(0, Math.min(12, facts.dayBookHead().length())));
+        words.say(
+            facts.data() == SlipFacts.DataKind.SIMULATED ? "label.simulated" : "label.foot",
+            facts.collection(),
+            facts.dayBookHead().substring(0, Math.min(12, facts.dayBookHead().length()))));
   }
 
   /** A card for each tray: what it is, hazards, and what lies in it. */
@@ -125,7 +123,7 @@ public final class Slips {
     sheet.frame(sheet.left(), y, sheet.width(), height);
     sheet.code(sheet.right() - 40, y + 4, 36, tray.id().value());
     sheet.fitted(x, y + 12, width, 20, Letters.BOLD, Ink.BLACK, tray.name());
-    sheet.fitted(x, y + 20, width, 12, Letters.PLAIN, Ink.BLACK, "Lot " + tray.lot());
+    sheet.fitted(x, y + 20, width, 12, Letters.PLAIN, Ink.BLACK, words.say("card.lot", tray.lot()));
     float at =
         sheet.paragraph(
             x,
@@ -134,9 +132,23 @@ public final class Slips {
             10,
             Letters.PLAIN,
             Ink.BLACK,
-            "Found: " + (tray.provenance().isBlank() ? "not recorded" : tray.provenance()));
-    sheet.text(x, at + 1, 10, Letters.PLAIN, Ink.BLACK, "Age: " + BoneText.word(tray.age()));
-    sheet.text(x, at + 7, 10, Letters.PLAIN, Ink.BLACK, "State: " + BoneText.word(tray.state()));
+            words.say(
+                "found",
+                tray.provenance().isBlank() ? words.say("found.none") : tray.provenance()));
+    sheet.text(
+        x,
+        at + 1,
+        10,
+        Letters.PLAIN,
+        Ink.BLACK,
+        words.say("card.age", words.word("age", tray.age())));
+    sheet.text(
+        x,
+        at + 7,
+        10,
+        Letters.PLAIN,
+        Ink.BLACK,
+        words.say("card.state", words.word("state", tray.state())));
     long called = bones.stream().filter(b -> b.latestCall().isPresent()).count();
     long stopped =
         bones.stream().filter(b -> b.bone().standing() == TrayBone.Standing.STOPPED).count();
@@ -146,12 +158,8 @@ public final class Slips {
         10,
         Letters.PLAIN,
         Ink.BLACK,
-        "%d bones: %d called, %d not yet%s"
-            .formatted(
-                bones.size(),
-                called,
-                bones.size() - called,
-                stopped > 0 ? ", %d set aside: may be human".formatted(stopped) : ""));
+        words.say("card.bones", bones.size(), called, bones.size() - called)
+            + (stopped > 0 ? words.say("card.stopped", stopped) : ""));
     sheet.paragraph(
         x,
         at + 22,
@@ -159,7 +167,8 @@ public final class Slips {
         11,
         Letters.BOLD,
         Ink.BLACK,
-        "Hazards: " + (tray.hazards().isBlank() ? "none recorded" : tray.hazards()));
+        words.say(
+            "hazards", tray.hazards().isBlank() ? words.say("hazards.none") : tray.hazards()));
   }
 
   /** The pile in its order: what came in, how far it is, why it lies there. */
@@ -168,8 +177,8 @@ public final class Slips {
       Table table =
           new Table(
                   sheet,
-                  "The pile, the top first",
-                  List.of("", "Number", "Taxon", "What", "Stage", "Came in", "Lies", "From"))
+                  words.say("pile"),
+                  heads("", "number", "taxon", "what", "stage", "came", "lies", "from"))
               .withWidths(List.of(0.035f, 0.1f, 0.2f, 0.1f, 0.11f, 0.1f, 0.13f, 0.225f));
       for (PileEntry e : entries) {
         table.row(
@@ -178,12 +187,12 @@ public final class Slips {
                 e.arrival().number(),
                 e.arrival().taxon().value(),
                 e.arrival().what(),
-                BoneText.word(e.arrival().stage()),
+                words.word("stage", e.arrival().stage()),
                 e.arrival().cameIn().toString(),
                 e.arrival().place(),
                 e.arrival().from()),
-            (e.arrival().permit().isEmpty() ? "" : "Permit " + e.arrival().permit() + ". ")
-                + e.why()
+            (e.arrival().permit().isEmpty() ? "" : words.say("permit", e.arrival().permit()) + " ")
+                + facts.said().apply(e.why())
                 + (e.arrival().remarks().isEmpty() ? "" : " " + e.arrival().remarks()));
       }
       sheet.write(out);
@@ -195,10 +204,7 @@ public final class Slips {
   public int wanted(OutputStream out, List<Wanted.Entry> entries) throws IOException {
     try (Sheet sheet = new Sheet(facts)) {
       Table table =
-          new Table(
-                  sheet,
-                  "Wanted: five animals more of these help most",
-                  List.of("", "Taxon", "Element", "Own share +", "Why"))
+          new Table(sheet, words.say("wanted"), heads("", "taxon", "element", "gain", "why"))
               .withWidths(List.of(0.05f, 0.22f, 0.14f, 0.13f, 0.46f));
       for (int i = 0; i < entries.size(); i++) {
         Wanted.Entry entry = entries.get(i);
@@ -206,9 +212,9 @@ public final class Slips {
             List.of(
                 String.valueOf(i + 1),
                 entry.taxon().value(),
-                entry.element().value(),
-                entry.growthText(),
-                entry.reason()));
+                words.element(entry.element()),
+                words.written(entry.growthText()),
+                facts.said().apply(entry.reason())));
       }
       sheet.write(out);
       return sheet.pages();
@@ -226,7 +232,7 @@ public final class Slips {
     }
     try (Sheet sheet = new Sheet(facts)) {
       Table table =
-          new Table(sheet, "Drawer list", List.of("Drawer", "Number", "Taxon", "Bones measured"))
+          new Table(sheet, words.say("drawers"), heads("drawer", "number", "taxon", "bones"))
               .withWidths(List.of(0.13f, 0.16f, 0.33f, 0.38f));
       for (Map.Entry<String, List<Animal>> drawer : drawers.entrySet()) {
         for (Animal animal : drawer.getValue()) {
@@ -234,11 +240,11 @@ public final class Slips {
               List.of(
                   drawer.getKey(),
                   animal.id().value(),
-                  animal.taxon().map(Object::toString).orElse("not said"),
+                  animal.taxon().map(Object::toString).orElse(words.say("taxon.none")),
                   animal.bones().stream()
-                      .map(Slips::shortly)
+                      .map(bone -> words.element(bone.element()))
                       .distinct()
-                      .reduce((a, b) -> a + ", " + b)
+                      .reduce((a, b) -> a + "; " + b)
                       .orElse("")));
         }
       }
@@ -247,8 +253,10 @@ public final class Slips {
     }
   }
 
-  private static String shortly(ShelfBone bone) {
-    return bone.element().value();
+  private List<String> heads(String... columns) {
+    return List.of(columns).stream()
+        .map(column -> column.isEmpty() ? "" : words.say("column." + column))
+        .toList();
   }
 
   /** All calls on bones, for the file: name, who, when, on what. */
@@ -256,9 +264,7 @@ public final class Slips {
     try (Sheet sheet = new Sheet(facts)) {
       Table table =
           new Table(
-                  sheet,
-                  "Calls",
-                  List.of("Bone", "What", "Called", "By, on", "Basis", "Suggestion seen"))
+                  sheet, words.say("calls"), heads("bone", "what", "called", "by", "basis", "seen"))
               .withWidths(List.of(0.1f, 0.17f, 0.18f, 0.18f, 0.19f, 0.18f));
       for (Dossier bone : bones) {
         for (Call call : bone.calls()) {
@@ -266,10 +272,10 @@ public final class Slips {
               List.of(
                   bone.bone().id().value(),
                   words.bone(bone),
-                  BoneText.nameAndKind(call),
+                  words.nameAndKind(call),
                   words.by(call),
-                  call.basisInWords(),
-                  call.sawSuggestion() ? "yes" : "no"));
+                  words.basis(call),
+                  words.yesOrNo(call.sawSuggestion())));
         }
       }
       sheet.write(out);

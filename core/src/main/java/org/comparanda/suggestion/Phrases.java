@@ -6,14 +6,14 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 
 /**
- * The sentences of the answers in one language: {@code phrases.properties} beside this class is
+ * The sentences of a package in one language: {@code phrases.properties} beside its classes is
  * English, with a suffix other languages. A key with its places filled is a sentence or a part of
  * one; a language without a file speaks English.
  *
  * <p>Errors: {@link java.util.MissingResourceException} if a key is missing; a test compares the
  * files.
  */
-final class Phrases {
+public final class Phrases {
   private static final ResourceBundle.Control NO_DETOUR =
       ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
@@ -25,16 +25,27 @@ final class Phrases {
     this.locale = locale;
   }
 
+  /** The sentences of the answers. */
   static Phrases in(Locale language) {
-    String file = Phrases.class.getPackageName() + ".phrases";
+    return beside(Phrases.class, language);
+  }
+
+  /** The sentences of the package of a class. */
+  public static Phrases beside(Class<?> part, Locale language) {
+    String file = part.getPackageName() + ".phrases";
     ResourceBundle found = ResourceBundle.getBundle(file, language, NO_DETOUR);
     // Numbers follow the language of the words: English ones keep the point whatever was asked.
     Locale spoken = found.getLocale().equals(Locale.ROOT) ? Locale.ENGLISH : language;
     return new Phrases(found, spoken);
   }
 
+  /** How numbers are written beside these sentences. */
+  public Locale locale() {
+    return locale;
+  }
+
   /** The text of a key, its places filled; whole numbers are written without grouping. */
-  String say(String key, Object... places) {
+  public String say(String key, Object... places) {
     return new MessageFormat(bundle.getString(key), locale).format(places);
   }
 

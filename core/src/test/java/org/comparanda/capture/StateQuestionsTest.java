@@ -58,13 +58,15 @@ class StateQuestionsTest {
   void digitsAfterTheEndsSayWhatHappenedAndTakeItBack() {
     BoneState state = after(StateQuestions.of(TWO, Portion.WHOLE), "33640\n").state();
     assertEquals(Set.of(Flag.BURNT, Flag.PATHOLOGICAL, Flag.CUT), state.flags());
-    assertEquals(Set.of(), after(StateQuestions.of(List.of(), Portion.WHOLE), "66\n").state().flags());
+    assertEquals(
+        Set.of(), after(StateQuestions.of(List.of(), Portion.WHOLE), "66\n").state().flags());
   }
 
   @Test
   void slashBeginsAnew() {
     assertEquals(
-        StateQuestions.of(TWO, Portion.WHOLE), after(StateQuestions.of(TWO, Portion.WHOLE), "134/"));
+        StateQuestions.of(TWO, Portion.WHOLE),
+        after(StateQuestions.of(TWO, Portion.WHOLE), "134/"));
   }
 
   @Test

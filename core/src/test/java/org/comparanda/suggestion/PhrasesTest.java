@@ -13,16 +13,20 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.comparanda.bone.ElementNames;
+import org.comparanda.slips.Slips;
 import org.comparanda.tables.ReferenceTables;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PhrasesTest {
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)");
 
-  @Test
-  void germanSaysEverythingWithTheSamePlaces() throws IOException {
-    Properties english = file("phrases.properties");
-    Properties german = file("phrases_de.properties");
+  @ParameterizedTest
+  @ValueSource(classes = {Phrases.class, Slips.class})
+  void germanSaysEverythingWithTheSamePlaces(Class<?> part) throws IOException {
+    Properties english = file(part, "phrases.properties");
+    Properties german = file(part, "phrases_de.properties");
     assertEquals(
         new TreeSet<>(english.stringPropertyNames()), new TreeSet<>(german.stringPropertyNames()));
     for (String key : english.stringPropertyNames()) {
@@ -74,9 +78,9 @@ class PhrasesTest {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  private static Properties file(String name) throws IOException {
+  private static Properties file(Class<?> part, String name) throws IOException {
     Properties properties = new Properties();
-    try (var in = Phrases.class.getResourceAsStream(name)) {
+    try (var in = part.getResourceAsStream(name)) {
       properties.load(new InputStreamReader(in, StandardCharsets.UTF_8));
     }
     return properties;

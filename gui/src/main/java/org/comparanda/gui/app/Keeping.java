@@ -33,10 +33,7 @@ import org.comparanda.gui.shelf.skeleton.SkeletonRoom;
 import org.comparanda.gui.shelf.skeleton.SkeletonViewModel;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
-import org.comparanda.measurement.PersonId;
-import org.comparanda.slips.SlipFacts;
 import org.comparanda.slips.Slips;
-import org.comparanda.storage.Collection;
 
 /** Wires the Shelf with the keeper's pages. */
 final class Keeping {
@@ -164,23 +161,8 @@ final class Keeping {
             wanted.print(
                 entries -> {
                   try (OutputStream out = Files.newOutputStream(where)) {
-                    return new Slips(facts(place)).wanted(out, entries);
+                    return new Slips(PageFacts.of(place)).wanted(out, entries);
                   }
                 }));
-  }
-
-  private static SlipFacts facts(Workplace place) {
-    boolean simulated =
-        place.collection().animals().shelf().animals().stream()
-            .anyMatch(a -> a.remarks().contains("simulated"));
-    return new SlipFacts(
-        place.look().paperProperty().get(),
-        String.valueOf(place.collection().file().getFileName()).replace(Collection.ENDING, ""),
-        "Comparanda",
-        place.clock().instant(),
-        place.collection().dayBookHead(),
-        simulated ? SlipFacts.DataKind.SIMULATED : SlipFacts.DataKind.RECORDED,
-        place.printed(),
-        PersonId::value);
   }
 }

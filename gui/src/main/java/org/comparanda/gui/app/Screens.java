@@ -59,7 +59,7 @@ public final class Screens {
     Found found = new Found(shelf, cards, pile);
     return List.of(
         new Screen("bench", () -> bench(place, shelf)),
-        new Screen("tray", () -> found.from(new TrayScreen(place).view(note(place), version()))),
+        new Screen("tray", () -> found.from(new TrayScreen(place).view(note(place)))),
         new Screen("secondlook", () -> new SecondLookScreen(place).view(note(place))),
         new Screen("shelf", () -> Keeping.shelf(place, shelf, shelfWords, note(place))),
         new Screen("sizedesk", () -> sizeDesk(place, shelf)),
@@ -77,7 +77,7 @@ public final class Screens {
             place.collection().trays(),
             place
                 .taxa()
-                .following(tree -> new CardParser(CardWordTable.shipped(place.printed(), tree))),
+                .following(tree -> new CardParser(CardWordTable.shipped(place.inEnglish(), tree))),
             place.tables().protocol(),
             words,
             place.clock());

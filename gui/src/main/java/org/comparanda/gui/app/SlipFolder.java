@@ -13,12 +13,9 @@ import org.comparanda.gui.bench.SlipDesk;
 import org.comparanda.gui.capture.KeyTable;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.BoneId;
-import org.comparanda.measurement.PersonId;
 import org.comparanda.slips.KeyCard;
 import org.comparanda.slips.LabelSize;
-import org.comparanda.slips.SlipFacts;
 import org.comparanda.slips.Slips;
-import org.comparanda.storage.Collection;
 
 /** Slips as PDF in the folder {@code slips} beside the collection, one file a bone. */
 final class SlipFolder implements SlipDesk {
@@ -39,7 +36,7 @@ final class SlipFolder implements SlipDesk {
             .toList();
     return write(
         fileName(bone.value()),
-        out -> new Slips(facts()).labels(out, dossiers, LabelSize.ORDINARY));
+        out -> new Slips(PageFacts.of(place)).labels(out, dossiers, LabelSize.ORDINARY));
   }
 
   @Override
@@ -48,7 +45,8 @@ final class SlipFolder implements SlipDesk {
     List<KeyCard.Line> lines = new ArrayList<>();
     new KeyTable(words).rows().forEach(row -> lines.add(new KeyCard.Line(row.key(), row.does())));
     return write(
-        "keys.pdf", out -> new KeyCard(facts()).write(out, words.get("keys.title"), lines));
+        "keys.pdf",
+        out -> new KeyCard(PageFacts.of(place)).write(out, words.get("keys.title"), lines));
   }
 
   /** Writes a page. */
@@ -67,31 +65,6 @@ final class SlipFolder implements SlipDesk {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private SlipFacts facts() {
-    Collection collection = place.collection();
-    return new SlipFacts(
-        place.look().paperProperty().get(),
-        String.valueOf(collection.file().getFileName()).replace(Collection.ENDING, ""),
-        "Comparanda " + Screens.version(),
-        place.clock().instant(),
-        collection.dayBookHead(),
-        Simulated.of(collection) == Simulated.SIMULATED
-            ? SlipFacts.DataKind.SIMULATED
-            : SlipFacts.DataKind.RECORDED,
-        place.printed(),
-        this::name);
-  }
-
-  private String name(PersonId id) {
-    return place
-        .collection()
-        .people()
-        .person(id)
-        .map(p -> p.name())
-        .filter(n -> !n.isBlank())
-        .orElse(id.value());
   }
 
   /** A bone number as a file's name; signs that a file can't bear are written as their code. */

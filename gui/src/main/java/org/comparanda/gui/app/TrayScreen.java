@@ -17,11 +17,7 @@ import org.comparanda.gui.tray.Printing;
 import org.comparanda.gui.tray.TrayRoom;
 import org.comparanda.gui.tray.TrayView;
 import org.comparanda.gui.tray.TrayViewModel;
-import org.comparanda.measurement.Person;
-import org.comparanda.measurement.PersonId;
 import org.comparanda.slips.LabelSize;
-import org.comparanda.slips.Paper;
-import org.comparanda.slips.SlipFacts;
 import org.comparanda.slips.Slips;
 import org.comparanda.storage.Collection;
 import org.comparanda.suggestion.Comparison;
@@ -49,7 +45,7 @@ final class TrayScreen {
     this.words = Words.of("tray", place.locale());
   }
 
-  TrayView view(String note, String program) {
+  TrayView view(String note) {
     Collection collection = place.collection();
     Supplier<SpokenNames> spoken =
         place.taxa().following(tree -> new SpokenNames(place.tables().protocol().elements(), tree));
@@ -79,9 +75,7 @@ final class TrayScreen {
             place.locale(),
             place.clock());
     return new TrayView(
-        new TrayViewModel(room, place.work(), place.ui()),
-        note,
-        (slip, tray) -> print(slip, tray, program));
+        new TrayViewModel(room, place.work(), place.ui()), note, (slip, tray) -> print(slip, tray));
   }
 
   private Beside beside(Tray tray, TrayBone bone, TaxonName called) {
@@ -115,17 +109,15 @@ final class TrayScreen {
     return lines;
   }
 
-  private Optional<String> print(Printing.Slip slip, Tray tray, String program) {
-    return new SaveDialog()
-        .choose(tray.id().value() + ".pdf")
-        .map(file -> write(file, slip, tray, program));
+  private Optional<String> print(Printing.Slip slip, Tray tray) {
+    return new SaveDialog().choose(tray.id().value() + ".pdf").map(file -> write(file, slip, tray));
   }
 
-  private String write(Path file, Printing.Slip slip, Tray tray, String program) {
+  private String write(Path file, Printing.Slip slip, Tray tray) {
     Collection collection = place.collection();
     String head = collection.dayBookHead();
     List<Dossier> bones = Dossier.of(tray, collection.trays(), collection.readings());
-    Slips slips = new Slips(facts(program, head));
+    Slips slips = new Slips(PageFacts.of(place));
     try (OutputStream out = Files.newOutputStream(file)) {
       int pages =
           switch (slip) {
@@ -137,30 +129,5 @@ final class TrayScreen {
     } catch (IOException problem) {
       throw new UncheckedIOException(problem);
     }
-  }
-
-  private SlipFacts facts(String program, String head) {
-    Collection collection = place.collection();
-    boolean simulated =
-        collection.trays().all().stream().anyMatch(t -> t.provenance().contains("simulated"));
-    return new SlipFacts(
-        Paper.A4,
-        String.valueOf(collection.file().getFileName()).replace(Collection.ENDING, ""),
-        "Comparanda " + program,
-        place.clock().instant(),
-        head,
-        simulated ? SlipFacts.DataKind.SIMULATED : SlipFacts.DataKind.RECORDED,
-        place.printed(),
-        this::name);
-  }
-
-  private String name(PersonId id) {
-    return place
-        .collection()
-        .people()
-        .person(id)
-        .map(Person::name)
-        .filter(name -> !name.isBlank())
-        .orElse(id.value());
   }
 }

@@ -70,8 +70,8 @@ public record Workplace(
     this(work, waits -> {}, ui, locale, clock, look, tables, collection, memory);
   }
 
-  /** The protocol in English, the language of what is printed and of the words on old cards. */
-  Protocol printed() {
+  /** The protocol in English, the language of the words on old cards. */
+  Protocol inEnglish() {
     return ReferenceTables.shipped().protocol();
   }
 }

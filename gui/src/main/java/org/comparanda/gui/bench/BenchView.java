@@ -153,7 +153,12 @@ public final class BenchView extends StackPane {
 
   private WhichBoneCard which(WhichBone key) {
     return new WhichBoneCard(
-        bench.whichBone(key, veil::lift), bench.sketches(), words, nanos, bench::askStop, veil::lift);
+        bench.whichBone(key, veil::lift),
+        bench.sketches(),
+        words,
+        nanos,
+        bench::askStop,
+        veil::lift);
   }
 
   /**

@@ -1,7 +1,6 @@
 package org.comparanda.gui.bench;
 
 import java.util.Arrays;
-
 import java.util.List;
 import java.util.function.LongSupplier;
 import javafx.beans.property.StringProperty;

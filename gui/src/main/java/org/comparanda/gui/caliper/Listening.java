@@ -76,9 +76,7 @@ public final class Listening {
   private boolean beganElsewhere(KeyEvent event, char c) {
     boolean here = began;
     began = began && c != '\r' && c != '\n' && c != ' ';
-    return event.getTarget() instanceof ButtonBase
-        && (c == '\r' || c == '\n' || c == ' ')
-        && !here;
+    return event.getTarget() instanceof ButtonBase && (c == '\r' || c == '\n' || c == ' ') && !here;
   }
 
   private void typed(KeyEvent event) {

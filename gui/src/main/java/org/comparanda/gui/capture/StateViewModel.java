@@ -115,10 +115,7 @@ public final class StateViewModel {
 
   /** Asks for the state of the bone shown, from the beginning. */
   public void ask() {
-    questions.set(
-        bone.map(
-            b ->
-                StateQuestions.of(ends(), b.portion())));
+    questions.set(bone.map(b -> StateQuestions.of(ends(), b.portion())));
   }
 
   /** Asks nothing any more; what was answered before the last question is dropped. */

@@ -40,36 +40,22 @@ class SlipFolderTest {
     }
   }
 
-  private Workplace place(Collection collection) {
+  private Workplace place(Collection collection, Locale language) {
     return new Workplace(
         Runnable::run,
         Runnable::run,
-        Locale.ENGLISH,
+        language,
         CLOCK,
         new Look(),
-        ReferenceTables.shipped(),
+        ReferenceTables.shipped(language),
         collection,
         new RememberedThings(folder));
   }
 
   @Test
   void aSlipHoldsNumberElementAndTrayAndThePageOfKeysHoldsEveryKey() throws IOException {
-    try (Collection collection = Collection.create(folder.resolve("c.comparanda"), CLOCK)) {
-      Tray tray =
-          new Tray(
-              new TrayId("t1"), "L1", "First tray", BoneAge.RECENT, "", "", Tray.State.WAITING);
-      collection.trays().save(tray);
-      collection.people().save(new Person(new PersonId("p1"), "Invented Person"));
-      collection
-          .trays()
-          .save(
-              TrayBone.fresh(
-                  new BoneId("L1/7"),
-                  tray.id(),
-                  new ElementKey("humerus"),
-                  Side.LEFT,
-                  Portion.WHOLE));
-      SlipFolder slips = new SlipFolder(place(collection));
+    try (Collection collection = withOneBone()) {
+      SlipFolder slips = new SlipFolder(place(collection, Locale.ENGLISH));
       Path slip = slips.slip(new BoneId("L1/7"));
       assertEquals(folder.resolve("slips").resolve("L1%2F7.pdf"), slip);
       String said = text(slip);
@@ -81,5 +67,35 @@ class SlipFolderTest {
       assertTrue(keys.contains("- 1 broken"), keys);
       assertTrue(keys.contains("- - - STOP"), keys);
     }
+  }
+
+  @Test
+  void aSlipSpeaksTheLanguageOfTheScreens() throws IOException {
+    try (Collection collection = withOneBone()) {
+      SlipFolder slips = new SlipFolder(place(collection, Locale.GERMAN));
+      String said = text(slips.slip(new BoneId("L1/7")));
+      assertTrue(said.contains("Oberarmbein links, ganz"), said);
+      assertTrue(said.contains("noch nicht bestimmt"), said);
+      assertTrue(said.contains("Ein Vorschlag ist keine Bestimmung."), said);
+      assertTrue(text(slips.keyCard()).contains("Seite 1"), "the page of keys, too");
+    }
+  }
+
+  private Collection withOneBone() {
+    Collection collection = Collection.create(folder.resolve("c.comparanda"), CLOCK);
+    Tray tray =
+        new Tray(new TrayId("t1"), "L1", "First tray", BoneAge.RECENT, "", "", Tray.State.WAITING);
+    collection.trays().save(tray);
+    collection.people().save(new Person(new PersonId("p1"), "Invented Person"));
+    collection
+        .trays()
+        .save(
+            TrayBone.fresh(
+                new BoneId("L1/7"),
+                tray.id(),
+                new ElementKey("humerus"),
+                Side.LEFT,
+                Portion.WHOLE));
+    return collection;
   }
 }

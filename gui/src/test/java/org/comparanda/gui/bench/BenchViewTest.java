@@ -166,7 +166,8 @@ class BenchViewTest {
   private static void quiet() {
     WaitForAsyncUtils.waitForFxEvents();
     CountDownLatch over = new CountDownLatch(1);
-    PauseTransition pause = new PauseTransition(Duration.millis(3.0 * BurstDetector.PAUSE.toMillis()));
+    PauseTransition pause =
+        new PauseTransition(Duration.millis(3.0 * BurstDetector.PAUSE.toMillis()));
     pause.setOnFinished(event -> over.countDown());
     Platform.runLater(pause::play);
     until(() -> over.getCount() == 0);

@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.comparanda.bone.Side;
 import org.comparanda.capture.Errand;
 import org.comparanda.gui.capture.Ask;
-import org.comparanda.gui.capture.Question;
 import org.comparanda.gui.capture.Beyond;
+import org.comparanda.gui.capture.Question;
 import org.comparanda.gui.shelf.skeleton.SkeletonViewModel.Hands;
 import org.comparanda.gui.text.Words;
 

@@ -66,7 +66,9 @@ class FallingPrintTest {
   @Test
   void scalesAreWrittenInThePersonsNotation() throws Exception {
     List<String> german =
-        elements(page(1, 1.0, Locale.GERMAN), "text").stream().map(Element::getTextContent).toList();
+        elements(page(1, 1.0, Locale.GERMAN), "text").stream()
+            .map(Element::getTextContent)
+            .toList();
     assertTrue(german.contains("1,1"), german.toString());
     assertTrue(german.stream().noneMatch("1.1"::equals), german.toString());
   }
@@ -91,12 +93,15 @@ class FallingPrintTest {
               KindLook.of(i),
               Presence.IN_PLAY,
               Optional.of(new Fit(0.5, "0.50", "0.40")),
-              Map.of("Bd", List.of(new Dot(first + i, "HB-1", ""), new Dot(1.1 * first, "HB-2", "")))));
+              Map.of(
+                  "Bd",
+                  List.of(new Dot(first + i, "HB-1", ""), new Dot(1.1 * first, "HB-2", "")))));
     }
     Column column = new Column("Bd", "Bd", "31 mm", Optional.of(1.03 * first));
     FallingPrint print =
         new FallingPrint(
-            new FallingPicture(List.of(column), rows, new Captions("share", "typical", "", "", notation)),
+            new FallingPicture(
+                List.of(column), rows, new Captions("share", "typical", "", "", notation)),
             "Fits a few: Aus bus 1, or another.",
             rows.stream().map(Row::name).toList(),
             List.of("K-1. Simulated demo data."));
