@@ -74,6 +74,7 @@ final class Poses {
         new Pose("bench", "call-first", Pose.Shelf.LOOKED, scene -> bone(scene, "Hard", "K-202")),
         new Pose("oldcards", "marked", Poses::oldCards),
         new Pose("pile", "in-order", Poses::pile),
+        new Pose("shelf", "skeleton-pieces", ShelfPoses::pieces),
         new Pose("shelf", "skeleton-aside", ShelfPoses::aside)); // last: the others see it, too
   }
 

@@ -67,6 +67,23 @@ final class ShelfPoses {
     hand.key("reading", KeyCode.ESCAPE);
   }
 
+  /** A left humerus that is there in two pieces. */
+  static void pieces(Scene scene) {
+    animal(scene);
+    Hand hand = new Hand(scene);
+    hand.press("open-skeleton");
+    hand.type("skeleton-who", "demo");
+    hand.press("element-humerus");
+    hand.press("skeleton-left");
+    if (scene.lookup("#piece-distal") == null) {
+      hand.choose("portion", "upper", "oberer");
+      hand.press("state-keys");
+      hand.press("piece-another");
+      hand.press("state-keys");
+    }
+    hand.press("piece-distal");
+  }
+
   /** A femur that may be human. */
   static void aside(Scene scene) {
     boneState(scene);

@@ -17,6 +17,9 @@ record BoneSaying(ElementBones bones, Side side) {
     if (otherPart && bones.onCard(side).isPresent()) {
       return Optional.of(bones.room().words().get("skeleton.portion.card"));
     }
+    if (otherPart && bones.parts(side).contains(said.portion())) {
+      return Optional.of(bones.room().words().get("skeleton.piece.taken"));
+    }
     bones.room().skeletons().save(before.withHeld(said), who);
     return Optional.empty();
   }

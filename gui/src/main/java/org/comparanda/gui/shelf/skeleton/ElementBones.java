@@ -3,6 +3,7 @@ package org.comparanda.gui.shelf.skeleton;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.comparanda.bone.BoneState;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.Fusion;
@@ -20,8 +21,13 @@ import org.comparanda.register.AnimalCard;
 import org.comparanda.register.BonePlace;
 import org.comparanda.register.SkeletonBone;
 
-/** The bones of one element of a skeleton, one a side, and where their measuring stands. */
-record ElementBones(SkeletonRoom room, AnimalCard card, Element element) {
+/**
+ * The bones of one element of a skeleton, one a side or several pieces of it, and where their
+ * measuring stands.
+ *
+ * @param pieces which piece of a side is meant
+ */
+record ElementBones(SkeletonRoom room, AnimalCard card, Element element, Pieces pieces) {
   static final SideTolerance TOLERANCE = SideTolerance.usual();
 
   List<Side> sides() {
@@ -30,11 +36,46 @@ record ElementBones(SkeletonRoom room, AnimalCard card, Element element) {
         : List.of(Side.LEFT, Side.RIGHT);
   }
 
+  /** The same with another piece of a side. */
+  ElementBones at(Side side, Portion portion) {
+    return new ElementBones(room, card, element, pieces.with(side, portion));
+  }
+
+  /** The parts of a side that are there: said before, on the card, or just chosen. */
+  List<Portion> parts(Side side) {
+    return Stream.of(
+            every(side).map(b -> b.held().portion()),
+            everyOnCard(side).map(ShelfBone::portion),
+            pieces.of(side).stream())
+        .flatMap(each -> each)
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  /** The part of a side that is meant: the chosen piece, else the first that is there. */
+  Portion part(Side side) {
+    return pieces
+        .of(side)
+        .or(() -> every(side).map(b -> b.held().portion()).findFirst())
+        .or(() -> everyOnCard(side).map(ShelfBone::portion).findFirst())
+        .orElse(Portion.WHOLE);
+  }
+
+  private Stream<SkeletonBone> every(Side side) {
+    return room.skeletons().of(card.id()).stream()
+        .filter(b -> b.held().element().equals(element.key()) && b.held().side() == side);
+  }
+
+  private Stream<ShelfBone> everyOnCard(Side side) {
+    return card.animal().bones().stream()
+        .filter(b -> b.element().equals(element.key()) && b.side() == side);
+  }
+
   /** What was said of it before; empty when nothing was. */
   Optional<SkeletonBone> said(Side side) {
-    return room.skeletons().of(card.id()).stream()
-        .filter(b -> b.held().element().equals(element.key()) && b.held().side() == side)
-        .findFirst();
+    Portion part = part(side);
+    return every(side).filter(b -> b.held().portion() == part).findFirst();
   }
 
   /** The bone of a side as it was said, as its card has it, or a whole one of which nothing is. */
@@ -54,17 +95,16 @@ record ElementBones(SkeletonRoom room, AnimalCard card, Element element) {
                       .orElseGet(
                           () ->
                               new HeldBone(
-                                  element.key(), side, Portion.WHOLE, BoneState.notRecorded()));
+                                  element.key(), side, part(side), BoneState.notRecorded()));
               BonePlace place = new BonePlace(held.element(), held.side(), held.portion());
               return new SkeletonBone(room.skeletons().number(card.id(), place), card.id(), held);
             });
   }
 
-  /** The first bone of that side that stands on the card. */
+  /** That bone as it stands on the card. */
   Optional<ShelfBone> onCard(Side side) {
-    return card.animal().bones().stream()
-        .filter(b -> b.element().equals(element.key()) && b.side() == side)
-        .findFirst();
+    Portion part = part(side);
+    return everyOnCard(side).filter(b -> b.portion() == part).findFirst();
   }
 
   /** Where the measuring of a side stands, by its log. */

@@ -2,6 +2,7 @@ package org.comparanda.gui.shelf.skeleton;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -11,6 +12,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.comparanda.bone.HeldBone;
+import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.capture.Passes;
 import org.comparanda.capture.warning.ShelfRanges;
@@ -34,6 +36,7 @@ public final class InHandViewModel {
   private final Signature signature;
   private final Supplier<Optional<ElementBones>> bones;
   private final ReadOnlyObjectProperty<Hands> hands;
+  private final BiConsumer<Side, Portion> meant;
   private final ReadingsViewModel readings;
   private final StateViewModel state;
   private final QuestionViewModel question;
@@ -48,17 +51,20 @@ public final class InHandViewModel {
    *
    * @param bones of the element that is measured
    * @param hands which of them
+   * @param meant hears which part a bone was said to be
    */
   InHandViewModel(
       SkeletonRoom room,
       Signature signature,
       SkeletonKeys keys,
       Supplier<Optional<ElementBones>> bones,
-      ReadOnlyObjectProperty<Hands> hands) {
+      ReadOnlyObjectProperty<Hands> hands,
+      BiConsumer<Side, Portion> meant) {
     this.room = room;
     this.signature = signature;
     this.bones = bones;
     this.hands = hands;
+    this.meant = meant;
     readings = new ReadingsViewModel(room.reading(), keys);
     state = new StateViewModel(room.keeper().protocol(), this::say, this::sayState);
     question = new QuestionViewModel(readings);
@@ -195,7 +201,8 @@ public final class InHandViewModel {
       state.show(of.get().bone(side.get()).held());
       readings.say(refused.get());
     } else {
-      measure(of.get());
+      meant.accept(side.get(), said.portion());
+      bones.get().ifPresent(this::measure);
     }
   }
 

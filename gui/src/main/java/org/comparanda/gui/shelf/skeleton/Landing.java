@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.comparanda.bone.Side;
 import org.comparanda.capture.Passes;
 import org.comparanda.measurement.MeasurementCode;
@@ -28,30 +29,41 @@ record Landing(ElementBones bones) {
 
   /** The card with them, or why not: nothing measured, a field open. */
   Outcome<AnimalCard> card() {
-    List<Side> measured = bones.sides().stream().filter(this::begun).toList();
-    boolean open = measured.stream().anyMatch(side -> !bones.passes(side).complete());
+    List<Piece> measured =
+        bones.sides().stream().flatMap(this::pieces).filter(Piece::begun).toList();
+    boolean open = measured.stream().anyMatch(piece -> !piece.passes().complete());
     if (open || measured.isEmpty()) {
       return Outcome.none(words(open ? "skeleton.open" : "skeleton.nothing"), "");
     }
     Outcome<AnimalCard> after = Outcome.of(bones.card());
-    for (Side side : measured) {
-      after = after.then(card -> landed(card, side));
+    for (Piece piece : measured) {
+      after = after.then(piece::landed);
     }
     return after;
   }
 
-  private boolean begun(Side side) {
-    return !bones.passes(side).values().isEmpty();
+  private Stream<Piece> pieces(Side side) {
+    return bones.parts(side).stream().map(part -> new Piece(bones.at(side, part), side));
   }
 
-  private Outcome<AnimalCard> landed(AnimalCard to, Side side) {
-    Passes passes = bones.passes(side);
-    SkeletonBone bone = bones.bone(side);
-    Map<MeasurementCode, Optional<Double>> mm = new TreeMap<>();
-    passes.values().forEach((code, value) -> mm.put(code, Optional.of(value)));
-    return new BoneEdit(
-            bones.element().key(), side, bone.held().portion(), Optional.of(bone.cardFlags()), mm)
-        .apply(to, bones.room().keeper().protocol());
+  /** One bone of a side, or one piece of it. */
+  private record Piece(ElementBones bones, Side side) {
+    Passes passes() {
+      return bones.passes(side);
+    }
+
+    boolean begun() {
+      return !passes().values().isEmpty();
+    }
+
+    Outcome<AnimalCard> landed(AnimalCard to) {
+      SkeletonBone bone = bones.bone(side);
+      Map<MeasurementCode, Optional<Double>> mm = new TreeMap<>();
+      passes().values().forEach((code, value) -> mm.put(code, Optional.of(value)));
+      return new BoneEdit(
+              bones.element().key(), side, bone.held().portion(), Optional.of(bone.cardFlags()), mm)
+          .apply(to, bones.room().keeper().protocol());
+    }
   }
 
   private String words(String key) {

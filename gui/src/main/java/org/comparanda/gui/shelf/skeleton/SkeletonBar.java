@@ -44,7 +44,9 @@ final class SkeletonBar extends FlowPane {
                 model.inHand().caliper().standing().orElse(words.get("skeleton.caliper.none")));
     model.inHand().caliper().inHandProperty().addListener((o, was, is) -> standing.run());
     standing.run();
-    getChildren().addAll(new VBox(over, who), hands(), portion(), stateChip(), caliper);
+    getChildren()
+        .addAll(
+            new VBox(over, who), hands(), portion(), new PiecesBox(model), stateChip(), caliper);
     getChildren().forEach(child -> child.getStyleClass().add("choice"));
   }
 

@@ -18,6 +18,7 @@ record SkeletonKeys(SkeletonViewModel skeleton) implements Beyond {
           Errand.DEFINITION,
           Errand.OTHER_SIDE,
           Errand.OTHER_ELEMENT,
+          Errand.PIECES,
           Errand.CALIPER,
           Errand.KEY_CARD);
 
@@ -63,13 +64,15 @@ record SkeletonKeys(SkeletonViewModel skeleton) implements Beyond {
       case OTHER_ELEMENT -> skeleton.movingProperty().set(true);
       case CALIPER -> skeleton.inHand().question().ask(skeleton.inHand().caliper().ask());
       case KEY_CARD -> skeleton.keysShownProperty().set(true);
-      case MORE_LIKE_THIS, PIECES, ACROSS_BREAK, FOUND_TOGETHER, SLIP ->
+      case PIECES -> skeleton.anotherPiece();
+      case MORE_LIKE_THIS, ACROSS_BREAK, FOUND_TOGETHER, SLIP ->
           skeleton.inHand().readings().say(skeleton.room().words().get("skeleton.tray.only"));
     }
   }
 
-  private static Hands one(Side side) {
-    return side == Side.RIGHT ? Hands.RIGHT : Hands.LEFT;
+  /** That side alone; an element of the midline has no other. */
+  static Hands one(Side side) {
+    return side == Side.AXIAL ? Hands.BOTH : side == Side.RIGHT ? Hands.RIGHT : Hands.LEFT;
   }
 
   @Override
@@ -96,6 +99,7 @@ record SkeletonKeys(SkeletonViewModel skeleton) implements Beyond {
     return switch (errand) {
       case OTHER_SIDE -> skeleton.room().words().get("skeleton.errand.sides");
       case OTHER_ELEMENT -> skeleton.room().words().get("skeleton.errand.move");
+      case PIECES -> skeleton.room().words().get("skeleton.errand.piece");
       default -> skeleton.room().reading().words().get("errand." + errand.name());
     };
   }

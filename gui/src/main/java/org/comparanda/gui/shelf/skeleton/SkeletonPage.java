@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 import java.util.stream.Stream;
 import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -40,6 +41,7 @@ public final class SkeletonPage extends StackPane {
   private final SkeletonViewModel model;
   private final MoveViewModel moves;
   private final Words words;
+  private final ObservableValue<Object> drawn;
   private final SidesTable table;
   private final StateCard state;
   private final OutlineCard outline;
@@ -60,6 +62,9 @@ public final class SkeletonPage extends StackPane {
     words = model.room().words();
     Words benchWords = model.room().reading().words();
     setId("skeleton-page");
+    drawn =
+        Bindings.createObjectBinding(
+            Object::new, model.elementProperty(), model.inHand().rows()); // another one each time
     table = new SidesTable(model, nanos);
     state = new StateCard(model.inHand().state(), benchWords, nanos, () -> stop());
     outline = outline(benchWords);
@@ -98,10 +103,7 @@ public final class SkeletonPage extends StackPane {
 
   private OutlineCard outline(Words benchWords) {
     return new OutlineCard(
-        model.inHand().readings(),
-        model.elementProperty(),
-        () -> model.inHand().sketch(),
-        benchWords);
+        model.inHand().readings(), drawn, () -> model.inHand().sketch(), benchWords);
   }
 
   private void listen() {

@@ -11,6 +11,8 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.comparanda.bone.Element;
+import org.comparanda.bone.Portion;
+import org.comparanda.bone.Side;
 import org.comparanda.capture.Draft;
 import org.comparanda.gui.shelf.keeping.Signature;
 import org.comparanda.measurement.PersonId;
@@ -45,6 +47,7 @@ public final class SkeletonViewModel {
   private final ObjectProperty<Optional<Element>> element =
       new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Hands> hands = new SimpleObjectProperty<>(Hands.BOTH);
+  private final ObjectProperty<Pieces> pieces = new SimpleObjectProperty<>(Pieces.NONE);
   private final StringProperty sentence = new SimpleStringProperty("");
   private final BooleanProperty moving = new SimpleBooleanProperty(false);
   private final BooleanProperty keysShown = new SimpleBooleanProperty(false);
@@ -61,7 +64,14 @@ public final class SkeletonViewModel {
     this.work = work;
     this.ui = ui;
     this.afterwards = afterwards;
-    inHand = new InHandViewModel(room, signature, new SkeletonKeys(this), this::bones, hands);
+    inHand =
+        new InHandViewModel(
+            room,
+            signature,
+            new SkeletonKeys(this),
+            this::bones,
+            hands,
+            (side, part) -> pieces.set(pieces.get().with(side, part)));
     signature.whoProperty().addListener((o, was, is) -> signedAnew());
   }
 
@@ -152,6 +162,7 @@ public final class SkeletonViewModel {
         .filter(b -> here && named)
         .ifPresent(
             b -> {
+              pieces.set(pieces.get().with(b.held().side(), b.held().portion()));
               inHand.take(b.held().side());
               inHand.readings().resume(left);
             });
@@ -168,6 +179,7 @@ public final class SkeletonViewModel {
   /** Takes up an element, both sides where it has two. */
   public void choose(Element chosen) {
     element.set(Optional.of(chosen));
+    pieces.set(Pieces.NONE);
     hands.set(Hands.BOTH);
     begin();
   }
@@ -187,6 +199,39 @@ public final class SkeletonViewModel {
     begin();
   }
 
+  /** Which piece of each side is meant. */
+  ReadOnlyObjectProperty<Pieces> piecesProperty() {
+    return pieces;
+  }
+
+  /** The parts of the side in hand that are there. */
+  public List<Portion> parts() {
+    return bones().map(of -> of.parts(inHand.sideProperty().get())).orElse(List.of());
+  }
+
+  /** Takes that piece of the side in hand, and goes on with this side alone. */
+  public void choose(Portion part) {
+    Side side = inHand.sideProperty().get();
+    pieces.set(pieces.get().with(side, part));
+    hands.set(SkeletonKeys.one(side));
+    inHand.take(side);
+  }
+
+  /** Another piece of the side in hand: its part is the first that is not there yet. */
+  public void anotherPiece() {
+    List<Portion> there = parts();
+    Optional<Portion> free = Pieces.free(there);
+    boolean whole = there.isEmpty() || there.contains(Portion.WHOLE);
+    if (signature.whoProperty().get().isBlank()) {
+      begin();
+    } else if (whole || free.isEmpty()) {
+      String why = whole ? "skeleton.piece.whole" : "skeleton.piece.none";
+      inHand.readings().say(room.words().get(why));
+    } else {
+      choose(free.get());
+    }
+  }
+
   /** Another name: what lies open stays, half-typed text included. */
   private void signedAnew() {
     Optional<Draft> typed = Unfinished.typed(inHand.readings());
@@ -202,7 +247,8 @@ public final class SkeletonViewModel {
 
   /** The bones of the element in hand. */
   Optional<ElementBones> bones() {
-    return card.get().flatMap(c -> element.get().map(e -> new ElementBones(room, c, e)));
+    return card.get()
+        .flatMap(c -> element.get().map(e -> new ElementBones(room, c, e, pieces.get())));
   }
 
   /** Puts the values on the card, when no field is open. */
@@ -248,6 +294,7 @@ public final class SkeletonViewModel {
   public void moved(Optional<AnimalCard> now) {
     card.set(now);
     moving.set(false);
+    pieces.set(Pieces.NONE);
     begin();
     afterwards.run();
   }

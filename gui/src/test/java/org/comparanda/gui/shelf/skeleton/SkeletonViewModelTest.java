@@ -3,8 +3,6 @@ package org.comparanda.gui.shelf.skeleton;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,123 +12,24 @@ import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Flag;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
-import org.comparanda.capture.NamedKey;
 import org.comparanda.capture.warning.Warning;
-import org.comparanda.gui.capture.Memory;
-import org.comparanda.gui.capture.ReadingPlace;
 import org.comparanda.gui.shelf.keeping.KeepersRoom;
 import org.comparanda.gui.shelf.keeping.MoveViewModel;
-import org.comparanda.gui.shelf.keeping.Signature;
 import org.comparanda.gui.shelf.skeleton.SkeletonViewModel.Hands;
-import org.comparanda.gui.text.Numbers;
-import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.Reading;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.ShelfBone;
 import org.comparanda.register.BonePlace;
-import org.comparanda.storage.Collection;
 import org.comparanda.tray.Stop;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The calcaneus of T-1 (GL and GB) is measured with the keys of the Bench, Enter as \n. The first
  * Enter at each bone records its state: one growing end, fused, nothing happened.
  */
-class SkeletonViewModelTest {
-  private static final ElementKey CALCANEUS = new ElementKey("calcaneus");
-  private static final BoneId LEFT = new BoneId("T-1 calcaneus left");
-  private static final BoneId RIGHT = new BoneId("T-1 calcaneus right");
-
-  @TempDir private Path folder;
-  private Collection collection;
-  private Signature signature;
-  private SkeletonViewModel skeleton;
-
-  @BeforeEach
-  void open() {
-    collection = KeepersRoom.collection(folder);
-    start();
-  }
-
-  private void start() {
-    signature = new Signature();
-    skeleton = new SkeletonViewModel(room(), signature, Runnable::run, Runnable::run, () -> {});
-    signature.whoProperty().set("p1");
-    skeleton.open(new AnimalId("T-1"));
-  }
-
-  private SkeletonRoom room() {
-    Map<String, String> remembered = new HashMap<>();
-    Memory memory =
-        new Memory() {
-          @Override
-          public Optional<String> recall(String key) {
-            return Optional.ofNullable(remembered.get(key));
-          }
-
-          @Override
-          public void remember(String key, String value) {
-            remembered.put(key, value);
-          }
-        };
-    return new SkeletonRoom(
-        KeepersRoom.of(collection),
-        new ReadingPlace(
-            "shelf 1",
-            KeepersRoom.CLOCK,
-            Words.of("bench", Locale.ENGLISH),
-            new Numbers(Locale.ENGLISH),
-            KeepersRoom.TABLES.protocol(),
-            collection.readings(),
-            collection.drafts(),
-            collection.caliperCards(),
-            memory),
-        collection.skeletons(),
-        collection.houseRules(),
-        collection.stops(),
-        KeepersRoom.TABLES.outlines(),
-        () -> folder.resolve("keys.pdf"));
-  }
-
-  @AfterEach
-  void close() {
-    collection.close();
-  }
-
-  private void calcaneus() {
-    skeleton.choose(KeepersRoom.TABLES.protocol().element(CALCANEUS).orElseThrow());
-  }
-
-  private void keys(String characters) {
-    for (int i = 0; i < characters.length(); i++) {
-      char c = characters.charAt(i);
-      if (skeleton.inHand().state().questionsProperty().get().isPresent()) {
-        skeleton.inHand().state().typed(c);
-      } else if (c == '\n') {
-        skeleton.inHand().readings().pressed(NamedKey.ENTER);
-      } else {
-        skeleton.inHand().readings().typed(c);
-      }
-    }
-  }
-
-  private SkeletonRow row(int index) {
-    return skeleton.inHand().rows().get(index);
-  }
-
-  private List<String> taken(BoneId bone) {
-    return collection.readings().of(bone).stream().map(Reading::asTyped).toList();
-  }
-
-  private String message() {
-    return skeleton.inHand().readings().messageProperty().get();
-  }
-
+class SkeletonViewModelTest extends MeasuredSkeleton {
   @Test
   void eachMeasurementIsTakenOnTheLeftThenOnTheRightAndTheFirstPassIsHidden() {
     calcaneus();
@@ -308,11 +207,6 @@ class SkeletonViewModelTest {
     skeleton.choose(Hands.RIGHT);
     assertEquals("54.8", row(0).second().orElseThrow().first());
     assertEquals(List.of("54.8"), taken(LEFT)); // the number stays with the bone
-  }
-
-  private void stop() {
-    skeleton.inHand().readings().pressed(NamedKey.STOP);
-    skeleton.inHand().readings().pressed(NamedKey.ENTER);
   }
 
   @Test
