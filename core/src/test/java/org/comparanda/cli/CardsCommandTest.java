@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -50,6 +51,56 @@ class CardsCommandTest {
         Typed.command("cards", "add", folder.resolve("old.txt"), "--collection", file)
             .out()
             .strip());
+  }
+
+  @Test
+  void aListOfAnOldWindowsIsReadWhenItIsSaidSo() throws IOException {
+    Path old = folder.resolve("windows.txt");
+    Files.write(
+        old, "sheep, humerus left\n\nZiege, Hügel\n".getBytes(Charset.forName("windows-1252")));
+    Typed refused = Typed.command("cards", "add", old, "--collection", file);
+    assertEquals(Terminal.NOT_DONE, refused.code());
+    assertTrue(
+        refused
+            .err()
+            .contains(
+                "row 3: the text is not UTF-8. Say in which encoding it was saved (in a terminal"
+                    + " --encoding). This line would read: windows-1252 \"Ziege, Hügel\", IBM850"
+                    + " \"Ziege, H³gel\", x-MacRoman \"Ziege, H¸gel\"."),
+        refused.err());
+    Typed read =
+        Typed.command("cards", "add", old, "--encoding", "windows-1252", "--collection", file);
+    assertEquals(Terminal.FINE, read.code(), read.err());
+    try (Collection room = Collection.open(file, Typed.CLOCK)) {
+      assertEquals("Ziege, Hügel", room.oldCards().card(7).orElseThrow().card().text());
+      assertEquals("windows.txt", room.oldCards().card(7).orElseThrow().card().source());
+      assertEquals(3, room.oldCards().card(7).orElseThrow().card().row());
+    }
+    assertEquals(
+        Terminal.NOT_DONE,
+        Typed.command("cards", "add", old, "--encoding", "klingon", "--collection", file).code());
+  }
+
+  @Test
+  void aColumnOfAnOldTableIsReadLikewise() throws IOException {
+    Path old = folder.resolve("windows.csv");
+    Files.write(
+        old, "Nr;Text\n1;\"Schaf; Müller\"\n2;\n".getBytes(Charset.forName("windows-1252")));
+    Typed read =
+        Typed.command(
+            "cards",
+            "add",
+            old,
+            "--text",
+            "Text",
+            "--encoding",
+            "windows-1252",
+            "--collection",
+            file);
+    assertEquals(Terminal.FINE, read.code(), read.err());
+    try (Collection room = Collection.open(file, Typed.CLOCK)) {
+      assertEquals("Schaf; Müller", room.oldCards().card(6).orElseThrow().card().text());
+    }
   }
 
   @Test

@@ -2,6 +2,8 @@ package org.comparanda.exchange.table;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,23 +15,32 @@ import org.comparanda.statistics.Outcome;
 /**
  * Reads a legacy list: one card a line, or the cells of one column of a table (CSV, .xlsx). Texts
  * are kept as found; blank ones are no cards.
+ *
+ * @param encoding in which the list was saved; never guessed
  */
-public final class CardList {
-  private CardList() {}
+public record CardList(Charset encoding) {
+  /** Lists in UTF-8. */
+  public static CardList withDefaults() {
+    return new CardList(StandardCharsets.UTF_8);
+  }
+
+  public CardList withEncoding(Charset other) {
+    return new CardList(other);
+  }
 
   /** Every line of a text file. */
-  public static Outcome<List<OldCard>> lines(Path list) {
+  public Outcome<List<OldCard>> lines(Path list) {
     return read(
         list,
-        (problems, cards) -> {
+        (problems, text, cards) -> {
           if (SpreadsheetFile.is(list)) {
             problems.file(
                 "the list is a spreadsheet", "Say by --text HEADER in which column the cards are.");
             return;
           }
-          new TextCheck(list).plain(problems);
+          new TextCheck(text).plain(problems);
           if (problems.isEmpty()) {
-            lines(list, cards);
+            lines(text, cards);
           }
         });
   }
@@ -45,12 +56,12 @@ public final class CardList {
   }
 
   /** The cells of one column of a table. */
-  public static Outcome<List<OldCard>> column(Path list, String header, Optional<String> sheet) {
+  public Outcome<List<OldCard>> column(Path list, String header, Optional<String> sheet) {
     return read(
         list,
-        (problems, cards) -> {
+        (problems, text, cards) -> {
           Optional<RowSource> rows =
-              TableOpening.rows(list, sheet, ReadingProgress.unwatched(), problems);
+              TableOpening.rows(text, sheet, ReadingProgress.unwatched(), problems);
           if (rows.isEmpty()) {
             return;
           }
@@ -66,7 +77,7 @@ public final class CardList {
                     + "Correct --text.");
           } else {
             rows.get()
-                .eachRow(problems, (row, cells) -> add(cards, list, row, cells.get(column).text()));
+                .eachRow(problems, (row, cells) -> add(cards, text, row, cells.get(column).text()));
           }
         });
   }
@@ -77,16 +88,25 @@ public final class CardList {
     }
   }
 
-  /** Fills cards, or problems. */
+  /** Fills cards from the list in UTF-8, or problems. */
   private interface Reading {
-    void into(ProblemList problems, List<OldCard> cards) throws IOException;
+    void into(ProblemList problems, Path text, List<OldCard> cards) throws IOException;
   }
 
-  private static Outcome<List<OldCard>> read(Path list, Reading reading) {
+  private Outcome<List<OldCard>> read(Path list, Reading reading) {
     ProblemList problems = new ProblemList(String.valueOf(list.getFileName()));
     List<OldCard> cards = new ArrayList<>();
     try {
-      reading.into(problems, cards);
+      if (encoding.equals(StandardCharsets.UTF_8) || SpreadsheetFile.is(list)) {
+        if (!SpreadsheetFile.is(list)) {
+          Encodings.doubts(list, problems);
+        }
+        if (problems.isEmpty()) {
+          reading.into(problems, list, cards);
+        }
+      } else {
+        Encodings.inUtf8(list, encoding, problems, text -> reading.into(problems, text, cards));
+      }
     } catch (NoSuchFileException missing) {
       problems.file("there is no such file", "Check the name and the folder.");
     } catch (IOException unreadable) {

@@ -83,6 +83,24 @@ final class TextCheck {
     return false;
   }
 
+  /** The first line that is not UTF-8 of what looks like text otherwise. */
+  OptionalLong lineThatIsNotText() throws IOException {
+    return Files.isDirectory(path) || Files.size(path) == 0 || utf16() || zeroByte()
+        ? OptionalLong.empty()
+        : lineThatIsNotUtf8();
+  }
+
+  /** The bytes of a line, counted from 1. */
+  static byte[] bytesOf(Path path, long line) throws IOException {
+    try (InputStream in = new BufferedInputStream(Files.newInputStream(path), BLOCK)) {
+      byte[] bytes = line(in);
+      for (long at = 1; at < line; at++) {
+        bytes = line(in);
+      }
+      return bytes;
+    }
+  }
+
   private OptionalLong lineThatIsNotUtf8() throws IOException {
     try (Reader text = text(path)) {
       char[] block = new char[BLOCK];

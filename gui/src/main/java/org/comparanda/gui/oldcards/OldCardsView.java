@@ -1,6 +1,10 @@
 package org.comparanda.gui.oldcards;
 
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -10,6 +14,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -19,8 +24,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import org.comparanda.exchange.table.Encodings;
 import org.comparanda.gui.control.ColumnWidth;
 import org.comparanda.gui.control.ReadableColumns;
+import org.comparanda.gui.control.TurnButton;
 import org.comparanda.gui.oldcards.OldCardsViewModel.Which;
 import org.comparanda.gui.text.Words;
 import org.comparanda.oldcards.CardOnFile;
@@ -89,7 +96,22 @@ public final class OldCardsView extends BorderPane {
     Button load = new Button(words.get("bring"));
     load.setId("bring-in");
     load.setOnAction(event -> files.get().ifPresent(this::bringIn));
-    HBox header = new HBox(title, says, spring, load);
+    List<Charset> encodings = new ArrayList<>(List.of(StandardCharsets.UTF_8));
+    encodings.addAll(Encodings.offered());
+    TurnButton<Charset> encoding =
+        new TurnButton<>(
+            "encoding",
+            model.encodingProperty(),
+            encodings,
+            e -> words.get("encoding.saved", e.name().replace("x-", "")),
+            words.get("encoding"));
+    TextField column = new TextField();
+    column.setId("column");
+    column.setPromptText(words.get("column.prompt"));
+    column.setAccessibleText(words.get("column.label"));
+    column.setPrefColumnCount(20);
+    column.textProperty().bindBidirectional(model.columnProperty());
+    HBox header = new HBox(title, says, spring, encoding, column, load);
     header.getStyleClass().add("header");
     return header;
   }

@@ -1,7 +1,8 @@
 package org.comparanda.gui.oldcards;
 
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,18 +14,15 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import org.comparanda.bone.BoneAge;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.exchange.table.CardList;
 import org.comparanda.measurement.PersonId;
-import org.comparanda.oldcards.AcceptedCard;
 import org.comparanda.oldcards.CardDecision;
 import org.comparanda.oldcards.CardOnFile;
 import org.comparanda.oldcards.OldCard;
 import org.comparanda.oldcards.Proposal;
 import org.comparanda.statistics.Outcome;
-import org.comparanda.tray.Tray;
 import org.comparanda.tray.TrayId;
 import org.comparanda.tray.WrittenName;
 
@@ -42,7 +40,11 @@ public final class OldCardsViewModel {
   private final StringProperty taxon = new SimpleStringProperty("");
   private final StringProperty element = new SimpleStringProperty("");
   private final StringProperty reason = new SimpleStringProperty("");
+  private final ObjectProperty<Charset> encoding =
+      new SimpleObjectProperty<>(StandardCharsets.UTF_8);
+  private final StringProperty columnOfTexts = new SimpleStringProperty("");
   private final StringProperty notice = new SimpleStringProperty("");
+  private final CardShapes shapes;
   private List<CardOnFile> all = List.of();
   private Optional<Long> sought = Optional.empty();
 
@@ -56,6 +58,7 @@ public final class OldCardsViewModel {
 
   public OldCardsViewModel(CardsRoom room, Executor work, Executor ui) {
     this.room = room;
+    shapes = new CardShapes(room::parser);
     this.work = work;
     this.ui = ui;
   }
@@ -64,7 +67,7 @@ public final class OldCardsViewModel {
   public void refresh() {
     work.execute(
         () -> {
-          List<CardOnFile> now = room.cards().all();
+          List<CardOnFile> now = everyCard();
           ui.execute(() -> take(now));
         });
   }
@@ -138,6 +141,16 @@ public final class OldCardsViewModel {
     return reason;
   }
 
+  /** How lists are saved that are brought in. */
+  public ObjectProperty<Charset> encodingProperty() {
+    return encoding;
+  }
+
+  /** The column of a table that holds the texts; empty where each line is a card. */
+  public StringProperty columnProperty() {
+    return columnOfTexts;
+  }
+
   /** What came of the last step. */
   public StringProperty noticeProperty() {
     return notice;
@@ -162,29 +175,29 @@ public final class OldCardsViewModel {
 
   private CardShown shown(CardOnFile card) {
     Proposal said = room.parser().read(card.card().text());
-    return new CardShown(card, said, (int) alike(said).count());
+    return new CardShown(card, said, (int) shapes.alike(all, said).count());
   }
 
-  private java.util.stream.Stream<CardOnFile> alike(Proposal said) {
-    return all.stream()
-        .filter(c -> c.latest().isEmpty())
-        .filter(
-            c -> {
-              Proposal other = room.parser().read(c.card().text());
-              return other.plain() && other.shape().equals(said.shape());
-            });
+  /** All cards, their texts read; not for the thread of the window. */
+  private List<CardOnFile> everyCard() {
+    List<CardOnFile> now = room.cards().all();
+    shapes.learn(now);
+    return now;
   }
 
-  /** Brings a list in, one card a line. */
+  /** Brings a list in, one card a line, or one a row where the column of a table is named. */
   public void bringIn(Path list) {
+    CardList saved = CardList.withDefaults().withEncoding(encoding.get());
+    String column = columnOfTexts.get().strip();
     work.execute(
         () -> {
-          Outcome<List<OldCard>> read = CardList.lines(list);
+          Outcome<List<OldCard>> read =
+              column.isEmpty() ? saved.lines(list) : saved.column(list, column, Optional.empty());
           String said =
               read.fold(
                   cards -> room.words().get("brought", room.cards().add(cards), cards.size()),
                   none -> room.words().said(none.reason()));
-          List<CardOnFile> now = room.cards().all();
+          List<CardOnFile> now = everyCard();
           ui.execute(
               () -> {
                 take(now);
@@ -208,7 +221,7 @@ public final class OldCardsViewModel {
 
   /** Accepts all plain cards of the open card's shape. */
   public void acceptAlike() {
-    shown.get().ifPresent(s -> accept(alike(s.said()).toList(), Optional.empty()));
+    shown.get().ifPresent(s -> accept(shapes.alike(all, s.said()).toList(), Optional.empty()));
   }
 
   private Outcome<Proposal> corrected(Proposal read) {
@@ -240,8 +253,8 @@ public final class OldCardsViewModel {
     TrayId onto = new TrayId(tray.get().strip());
     work.execute(
         () -> {
-          String said = stored(cards, corrected, by, tray(onto));
-          List<CardOnFile> now = room.cards().all();
+          String said = new CardAccepting(room).stored(cards, corrected, by, onto);
+          List<CardOnFile> now = everyCard();
           ui.execute(
               () -> {
                 take(now);
@@ -249,33 +262,6 @@ public final class OldCardsViewModel {
               });
         });
     return true;
-  }
-
-  private String stored(
-      List<CardOnFile> cards, Optional<Proposal> corrected, PersonId by, Tray onto) {
-    List<AcceptedCard> accepted = new ArrayList<>();
-    for (CardOnFile card : cards) {
-      Proposal said = corrected.orElseGet(() -> room.parser().read(card.card().text()));
-      Outcome<AcceptedCard> made =
-          AcceptedCard.of(card.card(), said, onto, by, room.clock().instant());
-      if (made.value().isEmpty()) {
-        return made.fold(v -> "", none -> room.words().said(none.reason() + " " + none.remedy()));
-      }
-      made.value().ifPresent(accepted::add);
-    }
-    room.cards().accept(accepted);
-    int bones = accepted.stream().mapToInt(a -> a.bones().size()).sum();
-    return room.words().get("accepted", accepted.size(), bones, onto.name());
-  }
-
-  private Tray tray(TrayId id) {
-    return room.trays().all().stream()
-        .filter(t -> t.id().equals(id))
-        .findFirst()
-        .orElseGet(
-            () ->
-                new Tray(
-                    id, id.value(), id.value(), BoneAge.NOT_KNOWN, "", "", Tray.State.WAITING));
   }
 
   /** Refuses the open card with the reason given. */
@@ -298,7 +284,7 @@ public final class OldCardsViewModel {
     work.execute(
         () -> {
           room.cards().refuse(decision);
-          List<CardOnFile> now = room.cards().all();
+          List<CardOnFile> now = everyCard();
           ui.execute(
               () -> {
                 reason.set("");

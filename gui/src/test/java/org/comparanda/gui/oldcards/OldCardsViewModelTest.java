@@ -1,8 +1,10 @@
 package org.comparanda.gui.oldcards;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -114,5 +116,18 @@ class OldCardsViewModelTest {
     model.refuse();
     model.show(Which.REFUSED);
     assertEquals("lost", model.listed().get(0).latest().orElseThrow().note());
+  }
+
+  @Test
+  void aListOfAnOldWindowsIsReadWhenItIsSaidSo() throws IOException {
+    Path old = folder.resolve("windows.csv");
+    Files.write(old, "Nr;Text\n1;Schaf, Hügel\n".getBytes(Charset.forName("windows-1252")));
+    model.columnProperty().set("Text");
+    model.bringIn(old);
+    assertTrue(model.noticeProperty().get().contains("windows-1252"), model.noticeProperty().get());
+    model.encodingProperty().set(Charset.forName("windows-1252"));
+    model.bringIn(old);
+    assertEquals(
+        "1 of 1 cards are new; every text is kept as found.", model.noticeProperty().get());
   }
 }
