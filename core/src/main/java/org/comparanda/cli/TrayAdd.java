@@ -84,8 +84,8 @@ final class TrayAdd implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    ReferenceTables words = ReferenceTables.shipped();
     try (Collection opened = Collection.open(collection, terminal.clock())) {
+      ReferenceTables words = HouseTables.of(opened);
       opened.caution().ifPresent(terminal::note);
       List<BoneInHand> bones =
           TableReader.of(words.protocol(), words.taxa(), tables.options())

@@ -231,6 +231,34 @@ class TaxaCommandTest {
   }
 
   @Test
+  void aCallUnderTheOldNameIsKeptAsWrittenAndCountsUnderTheNewOne() throws IOException {
+    assertEquals(0, taxa("rename", "Ovis aries", "Ovis nova").code());
+    Path bones =
+        file(
+            "tray.csv",
+            """
+            bone,element,side,GL [mm],taxon
+            b-1,humerus,left,150,Ovis aries
+            b-2,humerus,left,151,Ovis nova
+            """);
+    Object[] add = {
+      "tray", "add", bones, "--collection", room, "--tray", "t", "--place", "invented", "--by", "p1"
+    };
+    says(Typed.command(add), "Ovis aries stands here as Ovis nova.");
+    for (String[] call : new String[][] {{"b-1", "Ovis aries"}, {"b-2", "Ovis nova"}}) {
+      Object[] typed = {
+        "tray", "call", call[0], call[1], "--by", "p1", "--basis", "seen", "--collection", room
+      };
+      Typed made = Typed.command(typed);
+      assertEquals(0, made.code(), made.err());
+      says(made, "on " + call[0] + ": " + call[1] + ".");
+    }
+    Typed counted = Typed.command("tally", "--collection", room);
+    says(counted, "Ovis nova");
+    assertFalse(counted.out().contains("Ovis aries"), counted.out());
+  }
+
+  @Test
   void anEquationOfARenamedTaxonIsTriedOnItsAnimals() throws IOException {
     assertEquals(0, taxa("rename", "Ovis aries", "Ovis nova").code());
     Typed size = Typed.command("size", "--equation", "sheep-withers-humerus", "--collection", room);

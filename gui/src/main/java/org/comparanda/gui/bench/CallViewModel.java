@@ -205,7 +205,9 @@ public final class CallViewModel {
   }
 
   private String said(Call call) {
-    return place.words().get("call.recorded", call.written(), who(call.person()));
+    String older =
+        place.tree().standsUnder(call.taxon()).map(now -> " " + place.words().said(now)).orElse("");
+    return place.words().get("call.recorded", call.written(), who(call.person())) + older;
   }
 
   private String who(PersonId id) {

@@ -88,12 +88,16 @@ public final class BoneViewModel {
               c ->
                   new Done(
                       model
-                          .said()
-                          .get(
-                              "said.called",
-                              c.bone().value(),
-                              c.written(),
-                              model.said().who(c.person())),
+                              .said()
+                              .get(
+                                  "said.called",
+                                  c.bone().value(),
+                                  c.written(),
+                                  model.said().who(c.person()))
+                          + room.tree()
+                              .standsUnder(c.taxon())
+                              .map(now -> " " + room.words().said(now))
+                              .orElse(""),
                       form::forget),
               none -> Done.said(model.said().refused(none.reason(), none.remedy())));
         });
