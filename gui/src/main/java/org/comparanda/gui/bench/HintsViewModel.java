@@ -1,5 +1,6 @@
 package org.comparanda.gui.bench;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -32,6 +33,7 @@ public final class HintsViewModel {
   private final ObjectProperty<Optional<Hint>> shown = new SimpleObjectProperty<>(Optional.empty());
 
   private Optional<Hint> last = Optional.empty();
+  private Optional<Hint> stage = Optional.empty();
 
   HintsViewModel(Memory memory, BenchViewModel bench) {
     this.memory = memory;
@@ -72,16 +74,26 @@ public final class HintsViewModel {
   }
 
   private void look() {
+    Optional<Hint> now = now();
     // What a hint speaks of lies behind once the work has gone on to something later.
-    last.filter(hint -> now().filter(next -> next.compareTo(hint) > 0).isPresent())
-        .ifPresent(this::read);
-    shown.set(now().filter(this::unread).or(this::second).filter(this::unread));
+    if (now.isPresent() && stage.filter(before -> now.get().compareTo(before) > 0).isPresent()) {
+      last.ifPresent(this::read);
+    }
+    shown.set(now.flatMap(stage -> turns(stage).stream().filter(this::unread).findFirst()));
     last = shown.get().or(() -> last);
+    stage = now.or(() -> stage);
   }
 
-  /** During the first pass two hints have their turn, one after the other. */
-  private Optional<Hint> second() {
-    return now().filter(hint -> hint == Hint.FALLING_LINE).map(hint -> Hint.NOT_POSSIBLE);
+  /**
+   * What has its turn at a stage, one after the other. A bone that somebody else began shows the
+   * falling line at once: who never read of it reads that first.
+   */
+  private static List<Hint> turns(Hint stage) {
+    return switch (stage) {
+      case FALLING_LINE -> List.of(Hint.FALLING_LINE, Hint.NOT_POSSIBLE);
+      case SECOND_PASS -> List.of(Hint.FALLING_LINE, Hint.SECOND_PASS);
+      default -> List.of(stage);
+    };
   }
 
   /** What the work is about now. */

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.Optional;
 import org.comparanda.capture.NamedKey;
 import org.comparanda.gui.bench.HintsViewModel.Hint;
+import org.comparanda.storage.Collection;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -64,6 +65,29 @@ class HintsTest {
     bench.call().taxonProperty().set("Ovis aries");
     bench.call().record();
     assertEquals(Optional.of(Hint.SLIP), hint());
+  }
+
+  @Test
+  void onTheDemoWhoseBonesAreBegunTheFallingLineIsExplainedFirst() {
+    try (DemoBench demo = DemoBench.in(folder, Runnable::run)) {
+      BenchViewModel first = new BenchViewModel(demo.place());
+      DemoBench.choose(first, "easy", "K-101");
+      assertEquals(Optional.of(Hint.FALLING_LINE), first.hints().shownProperty().get());
+      first.hints().gotIt();
+      assertEquals(Optional.of(Hint.SECOND_PASS), first.hints().shownProperty().get());
+    }
+  }
+
+  @Test
+  void withoutAnyTrayNoHintSpeaksOfTrays() {
+    room.close();
+    try (Collection nothing =
+        Collection.create(folder.resolve("none" + Collection.ENDING), RoomPlace.CLOCK)) {
+      BenchViewModel alone =
+          new BenchViewModel(RoomPlace.of(nothing, Runnable::run, new MapMemory(new HashMap<>())));
+      assertEquals(Optional.empty(), alone.hints().shownProperty().get());
+    }
+    open();
   }
 
   @Test
