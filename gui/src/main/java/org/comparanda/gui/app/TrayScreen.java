@@ -21,7 +21,6 @@ import org.comparanda.slips.LabelSize;
 import org.comparanda.slips.Slips;
 import org.comparanda.storage.Collection;
 import org.comparanda.suggestion.Comparison;
-import org.comparanda.suggestion.ComparisonRules;
 import org.comparanda.tables.SkeletonGroups;
 import org.comparanda.tables.TraitTable;
 import org.comparanda.tally.CalledBones;
@@ -84,7 +83,7 @@ final class TrayScreen {
             place.collection().animals().shelf(),
             place.tables().protocol(),
             place.taxa().get(),
-            ComparisonRules.withDefaults().withAge(tray.age())),
+            place.collection().houseRules().inForce().comparison().withAge(tray.age())),
         new Dossier(tray, bone, List.of(), place.collection().readings().of(bone.id())),
         called);
   }

@@ -130,10 +130,14 @@ public final class PileViewModel {
             room.pile().save(arrival);
             lookAgain();
           }
-          ui.execute(
-              () ->
-                  notice.set(room.words().get(there ? "add.there" : "add.done", arrival.number())));
+          String said = room.words().get(there ? "add.there" : "add.done", arrival.number());
+          ui.execute(() -> notice.set(there ? said : said + older(arrival.taxon())));
         });
+  }
+
+  /** What to say of a taxon that was typed under a name no longer used. */
+  private String older(TaxonName typed) {
+    return room.taxa().get().standsUnder(typed).map(now -> " " + room.words().said(now)).orElse("");
   }
 
   /** Says how far the open arrival is. */

@@ -15,6 +15,10 @@ import java.util.Optional;
 import org.comparanda.gui.text.Words;
 import org.comparanda.pile.Arrival;
 import org.comparanda.storage.Collection;
+import org.comparanda.tables.ReferenceTables;
+import org.comparanda.taxon.HouseNames;
+import org.comparanda.taxon.HouseTaxon;
+import org.comparanda.taxon.TaxonName;
 import org.comparanda.taxon.TaxonTree;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -28,6 +32,7 @@ class PileViewModelTest {
 
   @TempDir Path folder;
   private Collection collection;
+  private TaxonTree taxa = TaxonTree.empty();
   private PileViewModel model;
   private final List<String> printed = new ArrayList<>();
 
@@ -44,7 +49,7 @@ class PileViewModelTest {
         new PileRoom(
             collection.pile(),
             () -> collection.animals().shelf(),
-            TaxonTree::empty,
+            () -> taxa,
             printing,
             Words.of("pile", Locale.ENGLISH),
             Locale.ENGLISH,
@@ -97,5 +102,27 @@ class PileViewModelTest {
 
   private List<String> numbers() {
     return model.entries().stream().map(e -> e.arrival().number()).toList();
+  }
+
+  @Test
+  void anOldNameIsKeptAsTypedAndItIsSaidWhatTheTaxonIsCalledHere() {
+    taxa =
+        HouseNames.of(
+                List.of(
+                    new HouseTaxon(
+                        new TaxonName("Ovis antiqua"),
+                        "",
+                        "species",
+                        Optional.empty(),
+                        Optional.of(new TaxonName("Ovis aries")),
+                        "",
+                        "invented")))
+            .on(ReferenceTables.shipped().taxa())
+            .value()
+            .orElseThrow();
+    model.add("C", "Ovis antiqua", "", "a farm", "");
+    assertTrue(
+        model.noticeProperty().get().endsWith("Ovis antiqua stands here as Ovis aries."),
+        model.noticeProperty().get());
   }
 }
