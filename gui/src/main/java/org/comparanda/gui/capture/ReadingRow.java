@@ -19,6 +19,11 @@ public record ReadingRow(
     String second,
     String kept,
     Standing standing) {
+  /** The same with another value that counts. */
+  public ReadingRow withKept(String other) {
+    return new ReadingRow(code, name, first, second, other, standing);
+  }
+
   /** Where a measurement stands. */
   public enum Standing {
     /** Waits for the next reading. */

@@ -31,8 +31,8 @@ record SkeletonRows(ElementBones bones, Side inHand, Passes now) {
   }
 
   private SkeletonRow row(Measurement m, Passes first, Optional<Passes> second) {
-    Optional<Double> left = done(first, m);
-    Optional<Double> right = second.flatMap(p -> done(p, m));
+    Optional<Double> left = done(bones.sides().get(0), first, m);
+    Optional<Double> right = second.flatMap(p -> done(Side.RIGHT, p, m));
     SkeletonRow.Standing standing = SkeletonRow.Standing.NOT_COMPARED;
     String percent = "";
     if (left.isPresent() && right.isPresent()) {
@@ -44,21 +44,32 @@ record SkeletonRows(ElementBones bones, Side inHand, Passes now) {
     }
     boolean waits = now.current().filter(p -> p.code().equals(m.code())).isPresent();
     return new SkeletonRow(
-        line(first, m),
-        second.map(p -> line(p, m)),
+        line(bones.sides().get(0), first, m),
+        second.map(p -> line(Side.RIGHT, p, m)),
         percent,
         standing,
         waits ? Optional.of(inHand) : Optional.empty());
   }
 
-  private ReadingRow line(Passes passes, Measurement m) {
-    return new ReadingLine(passes, m, bones.room().reading().words(), numbers()).row();
+  /** What was read of a side; where nothing was, what the card has of it. */
+  private ReadingRow line(Side side, Passes passes, Measurement m) {
+    ReadingRow read = new ReadingLine(passes, m, bones.room().reading().words(), numbers()).row();
+    return fromCard(side, passes, m)
+        .map(mm -> read.withKept(words().get("skeleton.from.card", numbers().upTo(mm, 2))))
+        .orElse(read);
   }
 
-  private static Optional<Double> done(Passes passes, Measurement m) {
+  private Optional<Double> done(Side side, Passes passes, Measurement m) {
     return passes.complete()
         ? Optional.ofNullable(passes.values().get(m.code()))
-        : Optional.empty();
+        : fromCard(side, passes, m);
+  }
+
+  /** The value on the card, of a side that is not in hand and of which nothing was read. */
+  private Optional<Double> fromCard(Side side, Passes passes, Measurement m) {
+    return side == inHand || !passes.untouched()
+        ? Optional.empty()
+        : bones.onCard(side).flatMap(bone -> Optional.ofNullable(bone.values().get(m.code())));
   }
 
   private Words words() {

@@ -69,6 +69,18 @@ class SkeletonViewModelTest extends MeasuredSkeleton {
   }
 
   @Test
+  void aSideOnTheCardIsComparedWithTheOneThatIsMeasured() {
+    skeleton.choose(KeepersRoom.TABLES.protocol().element(new ElementKey("humerus")).orElseThrow());
+    skeleton.choose(Hands.LEFT);
+    keys("\n"); // the card: left 150, right 165
+    assertEquals("", row(0).first().kept(), "the bone in hand hides what its card has");
+    assertEquals("card: 165", row(0).second().orElseThrow().kept());
+    keys("150\n-1-1-1-1-1150\n");
+    assertEquals("9.1 %", row(0).difference()); // 15 / 165
+    assertEquals(SkeletonRow.Standing.DIFFER, row(0).standing());
+  }
+
+  @Test
   void aThirdTakeFollowsWhereTwoDisagreeAndTheMedianCounts() {
     calcaneus();
     skeleton.choose(Hands.LEFT);
