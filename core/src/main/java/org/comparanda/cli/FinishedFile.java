@@ -2,6 +2,7 @@ package org.comparanda.cli;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -17,7 +18,19 @@ final class FinishedFile {
 
   static void write(Path file, Writing writing) throws IOException {
     Path place = file.toAbsolutePath();
-    Path unfinished = Files.createTempFile(place.resolveSibling(""), "unfinished", ".part");
+    Path folder = place.resolveSibling("");
+    if (!Files.isDirectory(folder)) {
+      throw refused(file, "there is no folder \"" + folder + "\"");
+    }
+    if (Files.isDirectory(place)) {
+      throw refused(file, "it is a folder");
+    }
+    Path unfinished;
+    try {
+      unfinished = Files.createTempFile(folder, "unfinished", ".part");
+    } catch (AccessDeniedException closed) {
+      throw refused(file, "nothing may be written into \"" + folder + "\"");
+    }
     try {
       try (OutputStream out = Files.newOutputStream(unfinished)) {
         writing.to(out);
@@ -26,5 +39,9 @@ final class FinishedFile {
     } finally {
       Files.deleteIfExists(unfinished);
     }
+  }
+
+  private static CannotDo refused(Path file, String why) {
+    return new CannotDo("\"" + file + "\" was not written: " + why + ". Choose another place.");
   }
 }

@@ -3,6 +3,7 @@ package org.comparanda.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.comparanda.bone.ElementKey;
 import org.comparanda.exchange.table.RulesTable;
 import org.comparanda.exchange.table.TableFacts;
 import org.comparanda.exchange.table.TableOptions;
@@ -45,6 +46,13 @@ final class ShelfArguments {
       ReferenceTables tables,
       Optional<TableFacts> facts,
       RulesInForce rules) {
+    /** With the bones of one element alone, where one is named. */
+    Opened of(Optional<ElementKey> element) {
+      return element
+          .map(e -> new Opened(KnownElement.on(shelf, protocol, e), protocol, tables, facts, rules))
+          .orElse(this);
+    }
+
     List<TableFacts> factsAnd(TableFacts other) {
       return facts.map(f -> List.of(f, other)).orElse(List.of(other));
     }

@@ -20,6 +20,7 @@ import org.comparanda.demo.PlantedTrial;
 import org.comparanda.exchange.json.ShelfJson;
 import org.comparanda.exchange.table.TableOptions;
 import org.comparanda.exchange.table.TableReader;
+import org.comparanda.reference.Shelf;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;
 import org.jspecify.annotations.Nullable;
@@ -141,9 +142,12 @@ final class ShelfCheckCommand implements Callable<Integer> {
     }
   }
 
-  private static ShelfEntries entries(Collection opened, ReferenceTables words) {
+  private ShelfEntries entries(Collection opened, ReferenceTables words) {
+    Shelf all = opened.animals().shelf();
     return ShelfEntries.of(
-        opened.animals().shelf(), words.protocol(), HouseTables.tree(opened, words));
+        tables.element().map(e -> KnownElement.on(all, words.protocol(), e)).orElse(all),
+        words.protocol(),
+        HouseTables.tree(opened, words));
   }
 
   private void print(List<Judgement> list) {

@@ -46,7 +46,7 @@ final class ShelfStock implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    ShelfArguments.Opened opened = shelf.open(terminal, tables.options());
+    ShelfArguments.Opened opened = shelf.open(terminal, tables.options()).of(tables.element());
     Predicate<TaxonName> which = chosen(opened);
     Stock stock = Stock.of(opened.shelf().only(animal -> animal.taxon().filter(which).isPresent()));
     if (pairs) {

@@ -36,7 +36,7 @@ final class ShelfWanted implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    ShelfArguments.Opened opened = shelf.open(terminal, tables.options());
+    ShelfArguments.Opened opened = shelf.open(terminal, tables.options()).of(tables.element());
     List<Wanted.Entry> list = Wanted.withDefaults().of(opened.shelf());
     if (json.file().isPresent()) {
       JsonArgument.write(json.file().get(), out -> ShelfJson.wanted(out, list));

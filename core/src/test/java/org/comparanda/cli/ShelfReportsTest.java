@@ -123,6 +123,43 @@ class ShelfReportsTest {
   }
 
   @Test
+  void reportsOnACollectionKeepToTheElementNamed() throws IOException {
+    Path table =
+        Files.writeString(
+            folder.resolve("shelf.csv"),
+            """
+            animal,taxon,element,side,GL [mm]
+            HB-1,Ovis aries,humerus,left,150
+            HB-1,Ovis aries,humerus,right,162
+            HB-2,Ovis aries,femur,left,180
+            """);
+    Path collection = folder.resolve("room.comparanda");
+    assertEquals(0, Typed.command("shelf", "add", table, "--collection", collection).code());
+    Typed stock = Typed.command("shelf", "stock", "--element", "femur", "--collection", collection);
+    assertEquals("            femur\nOvis aries      1\n", stock.out(), stock.err());
+    Typed check = Typed.command("shelf", "check", "--element", "femur", "--collection", collection);
+    assertTrue(!check.out().contains("SIDES_DIFFER"), check.out());
+    for (String report : List.of("stock", "wanted", "check")) {
+      Typed refused =
+          Typed.command("shelf", report, "--element", "femor", "--collection", collection);
+      assertEquals(2, refused.code());
+      assertTrue(
+          refused.err().startsWith("No element \"femor\" is known. Nothing was done."),
+          refused.err());
+    }
+  }
+
+  @Test
+  void aFileThatCanNotBeWrittenIsNamedAsItWasTyped() throws IOException {
+    Path nowhere = folder.resolve("nowhere").resolve("out.json");
+    Typed typed = Typed.command("shelf", "stock", "--shelf", demo(), "--json", nowhere);
+    assertEquals(2, typed.code());
+    assertTrue(
+        typed.err().contains("\"" + nowhere + "\" was not written: there is no folder"),
+        typed.err());
+  }
+
+  @Test
   void aTableKeepsNoAnswers() throws IOException {
     Path table = Files.writeString(folder.resolve("shelf.csv"), FAULTY);
     Typed typed =
