@@ -6,7 +6,10 @@ import java.util.Map;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.MeasurementCode;
 
-/** A value stands under an element or a code that the protocol lacks. */
+/**
+ * A value stands under an element or a code that the protocol lacks. A table that names no element
+ * says nothing wrong.
+ */
 record UnknownCode() implements ShelfCheck {
   /** A value's place in the protocol. */
   private record Place(ElementKey element, MeasurementCode code) {}
@@ -22,6 +25,7 @@ record UnknownCode() implements ShelfCheck {
     ShelfEntries.grouped(
             entries.all().stream()
                 .filter(r -> entries.protocol().element(r.element()).isEmpty())
+                .filter(r -> !r.element().equals(ElementKey.UNNAMED))
                 .toList(),
             BoneEntry::element)
         .forEach((element, rows) -> findings.add(unknownElement(element, rows)));

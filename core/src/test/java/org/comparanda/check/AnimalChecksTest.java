@@ -216,6 +216,15 @@ class AnimalChecksTest {
   }
 
   @Test
+  void aTableThatNamesNoElementSaysNothingWrong() {
+    assertEquals(
+        List.of(),
+        check(
+            new UnknownCode(),
+            List.of(bone("p1", "Adelie", ElementKey.UNNAMED.value(), Side.NOT_KNOWN, "x", 30.0))));
+  }
+
+  @Test
   void everyKindHasOneCheckAndSoundRowsHaveNoFinding() {
     assertEquals(
         EnumSet.complementOf(EnumSet.of(FindingKind.UNREADABLE)),

@@ -38,6 +38,7 @@ class CheckOutsideTest {
             "--only",
             only);
     assertTrue(checked.err().contains("Rows named: " + named + "."), checked.err());
+    assertTrue(!checked.out().contains("UNKNOWN_CODE"), checked.out());
   }
 
   @Test
