@@ -11,8 +11,7 @@ public final class Field extends VBox {
 
   public Field(String id, String label) {
     getStyleClass().addAll("labelled", "labelled-" + id);
-    Label over = new Label(label);
-    over.getStyleClass().add("note");
+    Label over = new WrappedLabel(label, "note");
     over.setLabelFor(field);
     field.setId(id);
     field.setAccessibleText(label);

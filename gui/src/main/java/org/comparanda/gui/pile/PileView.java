@@ -22,6 +22,7 @@ import org.comparanda.gui.control.FilePlace;
 import org.comparanda.gui.control.ReadableColumns;
 import org.comparanda.gui.control.TurnButton;
 import org.comparanda.gui.control.WrappedCell;
+import org.comparanda.gui.control.WrappedLabel;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.pile.PileEntry;
@@ -32,7 +33,7 @@ public final class PileView extends BorderPane {
   private final Words words;
   private final ObjectProperty<Paper> paper;
   private final TableView<PileEntry> table = new TableView<>();
-  private final Label help = new Label(); // its font says how large the text is
+  private final Label help = new WrappedLabel("", "note"); // its font says how large the text is
 
   /** Builds the view; it looks at the collection each time it comes into the window. */
   public PileView(
@@ -87,9 +88,7 @@ public final class PileView extends BorderPane {
     table.setId("arrivals");
     table.setAccessibleText(words.get("title"));
     table.setItems(model.entries());
-    Label empty = new Label(words.get("empty"));
-    empty.setWrapText(true);
-    table.setPlaceholder(empty);
+    table.setPlaceholder(new WrappedLabel(words.get("empty")));
     column("place", 32, e -> String.valueOf(e.place()));
     column("number", 78, e -> e.arrival().number());
     column("taxon", 166, e -> e.arrival().taxon().value())
@@ -124,8 +123,6 @@ public final class PileView extends BorderPane {
                         }));
     VBox.setVgrow(table, Priority.ALWAYS);
     help.setText(words.get("help"));
-    help.getStyleClass().add("note");
-    help.setWrapText(true);
     VBox left = new VBox(table, help);
     left.getStyleClass().addAll("card", "list");
     HBox.setHgrow(left, Priority.ALWAYS);

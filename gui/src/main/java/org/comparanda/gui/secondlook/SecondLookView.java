@@ -6,8 +6,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.control.Pick;
@@ -61,7 +61,7 @@ public final class SecondLookView extends BorderPane {
     open.focusFirst();
   }
 
-  private HBox header(String note, Region looks, Region agreement) {
+  private FlowPane header(String note, Region looks, Region agreement) {
     Label title = new Label(words.get("title"));
     title.getStyleClass().add("title");
     Label says = new Label(note);
@@ -69,10 +69,8 @@ public final class SecondLookView extends BorderPane {
     ToggleGroup pages = new ToggleGroup();
     ToggleButton looksPage = page("looks", pages, looks);
     looksPage.setSelected(true);
-    Region spring = new Region();
-    HBox.setHgrow(spring, Priority.ALWAYS);
-    HBox header =
-        new HBox(title, says, looksPage, page("agreement", pages, agreement), spring, person());
+    FlowPane header =
+        new FlowPane(title, says, looksPage, page("agreement", pages, agreement), person());
     header.getStyleClass().add("header");
     return header;
   }

@@ -9,9 +9,9 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.control.HazardsCard;
@@ -27,7 +27,7 @@ final class OpenTrayPane extends VBox {
   private final ListView<String> counts;
   private final ToggleButton showCounts = new ToggleButton();
   private final ToggleButton showLot = new ToggleButton();
-  private final HBox choice = new HBox();
+  private final FlowPane choice = new FlowPane();
 
   OpenTrayPane(TrayViewModel model, Printing printing) {
     this.model = model;
@@ -79,13 +79,10 @@ final class OpenTrayPane extends VBox {
               }
               page();
             });
-    Region spring = new Region();
-    HBox.setHgrow(spring, Priority.ALWAYS);
     return List.of(
         showBones,
         showCounts,
         showLot,
-        spring,
         print("print-labels", "print.labels", Printing.Slip.LABELS, printing),
         print("print-card", "print.card", Printing.Slip.CARD, printing),
         print("print-calls", "print.calls", Printing.Slip.CALLS, printing));

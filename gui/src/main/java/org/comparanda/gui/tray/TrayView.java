@@ -18,6 +18,7 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import org.comparanda.gui.control.Pick;
 import org.comparanda.gui.control.PlainScroll;
+import org.comparanda.gui.control.WrappedLabel;
 import org.comparanda.measurement.Person;
 import org.comparanda.tray.Search;
 
@@ -59,8 +60,8 @@ public final class TrayView extends BorderPane {
   private HBox header(String note) {
     Label title = new Label(words.get("title"));
     title.getStyleClass().add("title");
-    Label says = new Label(note);
-    says.getStyleClass().add("note");
+    title.setMinWidth(USE_PREF_SIZE);
+    Label says = new WrappedLabel(note, "note");
     TextField search = new TextField();
     search.setId("find");
     search.setPromptText(words.get("find"));

@@ -84,7 +84,8 @@ class GermanTest {
   private List<String> left(FxRobot robot, Stand.Case state, Stand stand, Set<String> english) {
     Words german = Words.of("app", Locale.GERMAN);
     List<String> left = new ArrayList<>();
-    robot.interact(() -> stand.on(stage, state, new Look()));
+    Look look = new Look();
+    robot.interact(() -> stand.on(stage, state, look));
     robot.interact(
         () ->
             new Seen(stage.getScene())
@@ -99,6 +100,13 @@ class GermanTest {
                                 || !german.said(text).equals(text)
                                 || COMMON.matcher(text).find())
                     .forEach(left::add));
+    for (int percent : List.of(150, 200)) {
+      robot.interact(() -> look.textPercentProperty().set(percent));
+      robot.interact(() -> stage.getScene().getRoot().layout());
+      robot.interact(
+          () -> Seen.all().forEach(s -> s.cut().forEach(f -> left.add(percent + " % " + f))));
+    }
+    robot.interact(() -> Seen.closeAllBut(stage));
     return left;
   }
 

@@ -2,6 +2,7 @@ package org.comparanda.gui.pictures;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import javafx.event.ActionEvent;
@@ -48,8 +49,20 @@ final class Hand {
 
   /** Presses a key while a node has the focus. */
   void key(String node, KeyCode key) {
-    Node there = find(node, Node.class);
-    there.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", key, false, false, false, false));
+    key(node, key, Set.of());
+  }
+
+  /** Presses a key while a node has the focus and other keys are held. */
+  void key(String node, KeyCode key, Set<KeyCode> held) {
+    boolean shift = held.contains(KeyCode.SHIFT);
+    boolean control = held.contains(KeyCode.CONTROL);
+    find(node, Node.class)
+        .fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", key, shift, control, false, false));
+  }
+
+  /** Opens a list, as Alt+Down or F4 does. */
+  void open(String list) {
+    find(list, ComboBox.class).show();
   }
 
   /** Lets the screen settle after a change. */

@@ -15,9 +15,9 @@ final class Looks {
     Hand hand = new Hand(scene);
     hand.select("picked", 0);
     hand.lay();
-    hand.choose("eye-element", "radius");
-    hand.choose("eye-side", "left");
-    hand.choose("eye-portion", "lower end");
+    hand.choose("eye-element", "radius", "Radius", "Speiche");
+    hand.choose("eye-side", "left", "links");
+    hand.choose("eye-portion", "lower end", "unteres Ende");
     hand.lay();
     hand.fill("call-name", "Ovis cf. aries");
     hand.fill("call-basis", "groove beside the joint, against drawer C 5");

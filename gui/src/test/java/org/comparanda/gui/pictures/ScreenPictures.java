@@ -91,7 +91,7 @@ class ScreenPictures {
             new PoseMemory(pose));
     List<Screen> screens = Screens.of(place);
     if (pose.screen().equals("welcome")) {
-      Scene scene = Welcome.scene(collection, size.width(), size.height());
+      Scene scene = Welcome.scene(collection, Locale.ENGLISH, size.width(), size.height());
       look.dress(scene);
       stage.setScene(scene);
       stage.show();

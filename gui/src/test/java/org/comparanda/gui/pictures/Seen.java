@@ -15,6 +15,7 @@ import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Background;
 import javafx.scene.layout.BackgroundFill;
 import javafx.scene.layout.Region;
@@ -24,6 +25,8 @@ import javafx.scene.paint.Paint;
 import javafx.scene.shape.Shape;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
+import javafx.stage.Stage;
+import javafx.stage.Window;
 
 /**
  * What a person can see and reach of a scene, and what is wrong with it: controls without a name,
@@ -33,6 +36,19 @@ import javafx.scene.text.TextFlow;
 record Seen(Scene scene) {
   private static final double TEXT = 4.5; // W3C, WCAG 2.1, criterion 1.4.3
   private static final double MARK = 3; // W3C, WCAG 2.1, criterion 1.4.11
+
+  /** The window's content, and that of each list or dialog that is open over it. */
+  static List<Seen> all() {
+    return Window.getWindows().stream()
+        .filter(w -> w.isShowing() && !(w instanceof Tooltip))
+        .map(w -> new Seen(w.getScene()))
+        .toList();
+  }
+
+  /** Closes what is open over a window. */
+  static void closeAllBut(Stage stage) {
+    List.copyOf(Window.getWindows()).stream().filter(w -> w != stage).forEach(Window::hide);
+  }
 
   /** All nodes that are visible, from the root down. */
   List<Node> nodes() {

@@ -40,8 +40,11 @@ record Stand(
         .forEach(s -> cases.add(new Case(s.key(), s.key(), Pose.Shelf.DEMO, scene -> {})));
     boolean full = System.getProperty("proof.size", "").equals("full");
     Set<String> seen = new LinkedHashSet<>();
-    Poses.all().stream()
-        .filter(p -> !p.screen().equals("welcome")) // no screen of the rail
+    List<Pose> poses = new ArrayList<>(Poses.all());
+    if (full) {
+      poses.addAll(Keyed.all());
+    }
+    poses.stream()
         .filter(p -> full || (!p.state().equals("empty") && seen.add(p.screen())))
         .forEach(
             p ->
@@ -53,14 +56,24 @@ record Stand(
 
   void on(Stage stage, Case state, Look look) {
     look.motionProperty().set(false);
+    if (state.screen().equals("welcome")) { // no screen of the rail
+      Scene scene = Welcome.scene(collections.apply(state.shelf()), language, 1366, 768);
+      look.dress(scene);
+      show(stage, scene, state);
+      return;
+    }
     List<Screen> screens = screens(look, collections.apply(state.shelf()));
     AppFrame frame = new AppFrame(screens, look, Words.of("app", language));
     Scene scene = frame.scene(1366, 768);
+    frame.open(state.screen());
+    show(stage, scene, state);
+  }
+
+  private static void show(Stage stage, Scene scene, Case state) {
     stage.setScene(scene);
     stage.show();
-    frame.open(state.screen());
-    frame.applyCss();
-    frame.layout();
+    scene.getRoot().applyCss();
+    scene.getRoot().layout();
     state.take().accept(scene);
   }
 

@@ -16,9 +16,9 @@ import org.comparanda.storage.Collection;
 final class Welcome {
   private Welcome() {}
 
-  static Scene scene(Collection collection, int width, int height) {
-    Words words = Words.of("welcome", Locale.ENGLISH);
-    Words caliper = Words.of("caliper", Locale.ENGLISH);
+  static Scene scene(Collection collection, Locale language, int width, int height) {
+    Words words = Words.of("welcome", language);
+    Words caliper = Words.of("caliper", language);
     WelcomeViewModel model =
         new WelcomeViewModel(
             new Into(collection), DemoCollection.CLOCK, words, caliper, name -> {});
