@@ -6,7 +6,9 @@ import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.comparanda.capture.CaliperCard;
 import org.comparanda.capture.CaliperCards;
+import org.comparanda.gui.capture.CaliperViewModel;
 import org.comparanda.gui.capture.Memory;
 import org.comparanda.gui.welcome.Doors;
 import org.comparanda.measurement.Person;
@@ -67,6 +69,11 @@ final class Doorway implements Doors {
   @Override
   public Outcome<CaliperCards> open(Path file) {
     return through(() -> Collection.open(file, clock));
+  }
+
+  @Override
+  public void takeInHand(CaliperCard card) {
+    memory.remember(CaliperViewModel.REMEMBERED, card.name());
   }
 
   private Outcome<CaliperCards> through(Supplier<Collection> door) {

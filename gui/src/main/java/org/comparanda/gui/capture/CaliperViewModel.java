@@ -15,7 +15,8 @@ import org.comparanda.gui.text.Words;
 
 /** Which caliper is in hand; remembered on this computer, named in every reading that it sends. */
 public final class CaliperViewModel {
-  private static final String KEY = "caliper";
+  /** Under which word the name of the caliper in hand is remembered. */
+  public static final String REMEMBERED = "caliper";
 
   private final ReadingPlace place;
   private final Words words;
@@ -26,7 +27,7 @@ public final class CaliperViewModel {
   public CaliperViewModel(ReadingPlace place, Words words) {
     this.place = place;
     this.words = words;
-    inHand.set(place.memory().recall(KEY).flatMap(place.cards()::card));
+    inHand.set(place.memory().recall(REMEMBERED).flatMap(place.cards()::card));
   }
 
   /** The card of the caliper in hand; empty when readings are typed by hand. */
@@ -47,7 +48,7 @@ public final class CaliperViewModel {
   /** Takes a caliper in hand, or none. */
   public void take(Optional<CaliperCard> card) {
     inHand.set(card);
-    place.memory().remember(KEY, card.map(CaliperCard::name).orElse(""));
+    place.memory().remember(REMEMBERED, card.map(CaliperCard::name).orElse(""));
     learning.set(false);
   }
 

@@ -44,11 +44,11 @@ public final class PhotoStrip extends VBox {
     row.getStyleClass().add("photo-row");
     Button add = new Button(words.get("photo.add"));
     add.setId("photo-add");
-    add.getStyleClass().setAll("quiet");
+    add.getStyleClass().setAll("tray-button", "lesson-again");
     add.setOnAction(event -> photos.add(choose.get()));
     Button paste = new Button(words.get("photo.paste"));
     paste.setId("photo-paste");
-    paste.getStyleClass().setAll("quiet");
+    paste.getStyleClass().setAll("tray-button", "lesson-again");
     paste.setOnAction(event -> paste());
     Label message = new Label();
     message.setId("photo-message");

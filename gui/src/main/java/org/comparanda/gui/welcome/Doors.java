@@ -1,6 +1,7 @@
 package org.comparanda.gui.welcome;
 
 import java.nio.file.Path;
+import org.comparanda.capture.CaliperCard;
 import org.comparanda.capture.CaliperCards;
 import org.comparanda.statistics.Outcome;
 
@@ -14,4 +15,7 @@ public interface Doors {
 
   /** A collection that is there. */
   Outcome<CaliperCards> open(Path file);
+
+  /** The caliper that was just learned lies in the person's hand. */
+  void takeInHand(CaliperCard card);
 }

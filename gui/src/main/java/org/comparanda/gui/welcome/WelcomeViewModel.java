@@ -8,6 +8,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import org.comparanda.capture.CaliperCard;
 import org.comparanda.capture.CaliperCards;
 import org.comparanda.gui.caliper.LessonViewModel;
 import org.comparanda.gui.text.Words;
@@ -102,6 +103,12 @@ public final class WelcomeViewModel {
   /** The lesson of the third step; only there. */
   public Optional<LessonViewModel> lesson() {
     return cards.map(found -> new LessonViewModel(found, clock, caliperWords));
+  }
+
+  /** A card was learned and stored: its caliper is in hand from now on. */
+  public void learned(CaliperCard card) {
+    doors.takeInHand(card);
+    finish();
   }
 
   /** All is known, or the caliper is left out. */

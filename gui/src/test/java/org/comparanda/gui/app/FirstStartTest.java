@@ -79,14 +79,17 @@ class FirstStartTest {
     assertEquals(WelcomeViewModel.Step.CALIPER, welcome.stepProperty().get());
     LessonViewModel lesson = welcome.lesson().orElseThrow();
     List.of("12.34\r", "23.41\r", "34.12\r", "41.23\r", "13.26\r").forEach(lesson::burst);
-    assertTrue(lesson.save().isPresent());
-    welcome.finish();
+    welcome.learned(lesson.save().orElseThrow());
     assertEquals(List.of("Invented Volunteer"), done);
     restart();
     assertTrue(doors.asBefore().value().isPresent());
     var collection = doors.collection().orElseThrow();
     assertEquals(folder.resolve("our-room.comparanda"), collection.file());
     assertEquals(1, collection.caliperCards().all().size());
+    assertEquals(
+        collection.caliperCards().all().get(0).name(),
+        new RememberedThings(folder).recall("caliper").orElse(""),
+        "it lies in the hand at once");
     assertEquals(
         Optional.of("invented-volunteer"),
         new RememberedThings(folder).recall(RememberedThings.PERSON));

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.Scene;
+import org.comparanda.capture.CaliperCard;
 import org.comparanda.capture.CaliperCards;
 import org.comparanda.gui.text.Words;
 import org.comparanda.gui.welcome.Doors;
@@ -41,6 +42,11 @@ final class Welcome {
     @Override
     public Outcome<CaliperCards> open(Path file) {
       return demo();
+    }
+
+    @Override
+    public void takeInHand(CaliperCard card) {
+      throw new IllegalStateException("A picture of the lesson stores no card.");
     }
   }
 }
