@@ -34,6 +34,7 @@ final class CallBar extends BorderPane {
     this.words = words;
     CallViewModel call = bench.call();
     getStyleClass().addAll("card", "call-bar");
+    setMinHeight(USE_PREF_SIZE); // a second row of it is never cut
     Label yours = new Label(words.get("call"));
     yours.getStyleClass().add("strong");
     yours.setMinWidth(USE_PREF_SIZE);

@@ -81,7 +81,7 @@ record Plan(FallingPicture picture, double width, double height, double text, Te
 
   /** Width of bars and numbers. */
   double numbers() {
-    return 12.3 * text;
+    return 13.4 * text;
   }
 
   Lettering nameLettering() {
