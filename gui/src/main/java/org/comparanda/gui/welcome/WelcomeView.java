@@ -132,9 +132,7 @@ public final class WelcomeView extends StackPane {
           }
         });
     Optional<LessonCard> lesson =
-        welcome
-            .lesson()
-            .map(model -> new LessonCard(model, caliperWords, nanos, welcome::learned));
+        welcome.lesson().map(model -> new LessonCard(model, caliperWords, nanos, welcome::learned));
     lesson.ifPresent(card.getChildren()::add);
     card.getChildren().add(skip);
     return lesson.<Node>map(LessonCard::hears).orElse(skip);
