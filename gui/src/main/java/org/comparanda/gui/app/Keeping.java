@@ -57,8 +57,8 @@ final class Keeping {
         new CardViewModel(room, signature, place.work(), place.ui(), shelf::refresh);
     FindingsViewModel findings =
         new FindingsViewModel(
-            room, signature, place.work(), place.idle(), place.ui(), shelf::refresh);
-    StockViewModel stock = new StockViewModel(room, place.idle(), place.ui());
+            room, signature, place.work(), place.beside(), place.ui(), shelf::refresh);
+    StockViewModel stock = new StockViewModel(room, place.beside(), place.ui());
     SkeletonViewModel skeleton =
         new SkeletonViewModel(
             skeletonRoom(place, room), signature, place.work(), place.ui(), shelf::refresh);
@@ -89,7 +89,7 @@ final class Keeping {
                           place.taxa().again();
                           place.ui().execute(shelf::refresh);
                         }));
-    WantedViewModel wanted = new WantedViewModel(room, place.idle(), place.ui());
+    WantedViewModel wanted = new WantedViewModel(room, place.beside(), place.ui());
     ShelfView[] view = new ShelfView[1];
     ShelfPages pages =
         new ShelfPages(

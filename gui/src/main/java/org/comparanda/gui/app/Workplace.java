@@ -33,6 +33,13 @@ public record Workplace(
     HouseTaxa taxa,
     Collection collection,
     Memory memory) {
+  private static final Executor NOTHING_WAITS = waits -> {};
+
+  /** Runs what takes so long that answers must not stand behind it. */
+  Executor beside() {
+    return idle.equals(NOTHING_WAITS) ? work : idle;
+  }
+
   /** A workplace with the taxa of the open collection. */
   public Workplace(
       Executor work,
@@ -67,7 +74,7 @@ public record Workplace(
       ReferenceTables tables,
       Collection collection,
       Memory memory) {
-    this(work, waits -> {}, ui, locale, clock, look, tables, collection, memory);
+    this(work, NOTHING_WAITS, ui, locale, clock, look, tables, collection, memory);
   }
 
   /** The protocol in English, the language of the words on old cards. */

@@ -81,7 +81,7 @@ class ScreenPictures {
     Workplace place =
         new Workplace(
             Runnable::run,
-            waiting::add,
+            pose.screen().equals("shelf") ? Runnable::run : waiting::add,
             Runnable::run,
             Locale.ENGLISH,
             DemoCollection.CLOCK,

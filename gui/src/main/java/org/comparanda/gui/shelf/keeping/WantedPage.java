@@ -41,7 +41,7 @@ public final class WantedPage extends VBox {
     table.setId("wanted");
     table.setAccessibleText(words.get("wanted.title"));
     table.setItems(model.listed());
-    table.setPlaceholder(new Label(words.get("wanted.none")));
+    table.setPlaceholder(new Label(""));
     column("wanted.place", 60, e -> Integer.toString(model.listed().indexOf(e) + 1));
     column("wanted.taxon", 230, e -> e.taxon().value())
         .setCellFactory(c -> new WrappedCell<>("taxon"));

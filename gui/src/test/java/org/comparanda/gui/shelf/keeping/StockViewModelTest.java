@@ -60,7 +60,8 @@ class StockViewModelTest {
     wanted.look();
     assertTrue(said.contains("Computing the gains: humerus, 1 of 1 …"), said.toString());
     assertEquals(
-        "No element has two taxa and animals enough for a spread.",
+        "No element has two taxa and animals enough for a spread. Measure more animals: the page"
+            + " Animals.",
         wanted.sentenceProperty().get());
   }
 }
