@@ -30,6 +30,9 @@ public final class TraitTable {
     List<Trait> traits = new ArrayList<>();
     Map<Set<TaxonName>, Integer> counts = new HashMap<>();
     for (TableRow row : rows) {
+      if (pair(row, taxa).stream().distinct().count() == 1) {
+        continue; // the house made the two one taxon: there is nothing to tell apart
+      }
       Trait trait = trait(row, protocol, taxa);
       if (counts.merge(Set.copyOf(trait.taxa()), 1, Integer::sum) > MOST_A_PAIR) {
         throw row.broken("taxa", "A pair has at most " + MOST_A_PAIR + " traits");
@@ -39,9 +42,12 @@ public final class TraitTable {
     return List.copyOf(traits);
   }
 
+  private static List<TaxonName> pair(TableRow row, TaxonTree taxa) {
+    return row.texts("taxa").stream().map(TaxonName::new).map(taxa::accepted).toList();
+  }
+
   private static Trait trait(TableRow row, Protocol protocol, TaxonTree taxa) {
-    List<TaxonName> pair =
-        row.texts("taxa").stream().map(TaxonName::new).map(taxa::accepted).toList();
+    List<TaxonName> pair = pair(row, taxa);
     if (pair.size() != 2 || !taxa.lookAlikesOf(pair.get(0)).contains(pair.get(1))) {
       throw row.broken("taxa", "No pair of look-alikes: " + pair);
     }

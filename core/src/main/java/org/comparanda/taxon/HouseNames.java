@@ -172,6 +172,9 @@ public record HouseNames(Map<TaxonName, HouseTaxon> byName) {
                       Optional.of(to),
                       old.get().commonName(),
                       old.get().source());
+              if (tree.taxon(to).filter(there -> !there.isSynonym()).isPresent()) {
+                return sound(with(List.of(synonym)), shipped); // it has its own place and rank
+              }
               HouseTaxon now =
                   Optional.ofNullable(byName.get(to))
                       .filter(there -> there.acceptedAs().isEmpty())

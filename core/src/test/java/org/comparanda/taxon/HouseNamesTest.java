@@ -57,6 +57,16 @@ class HouseNamesTest {
   }
 
   @Test
+  void aTaxonThatIsMadeOneWithAnotherLeavesThatOneWhereItStands() {
+    TaxonTree one = tree(done(NONE.renamed(name("Capra hircus"), name("Ovis aries"), SHIPPED)));
+    assertEquals(name("Ovis aries"), one.accepted(name("Capra hircus")));
+    assertEquals(
+        List.of(name("Ovis aries"), name("Ovis"), name("Caprini"), name("Bovidae")),
+        one.lineage(name("Ovis aries")));
+    assertEquals(Set.of(), one.lookAlikesOf(name("Ovis aries")));
+  }
+
+  @Test
   void aRenamedTaxonKeepsItsPlaceItsGrowthAndItsLookAlikes() {
     HouseNames renamed =
         done(NONE.renamed(name("Ovis aries"), name("Ovis gmelini aries"), SHIPPED));

@@ -49,6 +49,20 @@ class RenamedTaxonTest {
   }
 
   @Test
+  void traitsOfAPairThatBecameOneTaxonAreNoLongerAsked() {
+    TaxonName goat = new TaxonName("Capra hircus");
+    TaxonTree one =
+        HouseNames.of(List.of())
+            .renamed(goat, SHEEP, TABLES.taxa())
+            .then(names -> names.on(TABLES.taxa()))
+            .value()
+            .orElseThrow();
+    assertFalse(
+        TraitTable.shipped(Locale.ENGLISH, TABLES.protocol(), one).stream()
+            .anyMatch(trait -> trait.taxa().contains(SHEEP) && trait.taxa().contains(goat)));
+  }
+
+  @Test
   void theNumbersPerSkeletonOfARenamedGroupStay() {
     TaxonName group = new TaxonName("Bovidae");
     Optional<String> before = SkeletonGroups.shipped(TABLES.taxa()).of(SHEEP);
