@@ -63,6 +63,16 @@ final class ShelfArguments {
     return Optional.ofNullable(collection);
   }
 
+  /** The reference tables with the names of the collection, where one was named. */
+  ReferenceTables words(Terminal terminal) {
+    if (collection == null) {
+      return ReferenceTables.shipped();
+    }
+    try (Collection opened = Collection.open(collection, terminal.clock())) {
+      return HouseTables.of(opened);
+    }
+  }
+
   Opened open(Terminal terminal, TableOptions options) {
     ReferenceTables tables = ReferenceTables.shipped();
     if ((collection == null) == (table == null)) {

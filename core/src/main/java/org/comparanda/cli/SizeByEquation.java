@@ -49,12 +49,13 @@ final class SizeByEquation {
 
   /** Evaluates the equation for every bone and tries it on the shelf. */
   int run(
+      ReferenceTables words,
       Function<Set<String>, SizeTables> read,
       LineArguments line,
       Optional<Path> json,
       Terminal terminal)
       throws IOException {
-    PublishedEquation equation = equation(ReferenceTables.shipped());
+    PublishedEquation equation = equation(words);
     SizeTables tables = read.apply(Set.of(equation.predictor().name()));
     Outcome<EquationOnShelf> onShelf =
         onShelf(tables.opened(), equation, line.taxa(tables.opened()));
@@ -103,8 +104,8 @@ final class SizeByEquation {
         });
   }
 
-  private PublishedEquation equation(ReferenceTables shipped) throws IOException {
-    List<PublishedEquation> known = tables(shipped).equations();
+  private PublishedEquation equation(ReferenceTables words) throws IOException {
+    List<PublishedEquation> known = tables(words).equations();
     return known.stream()
         .filter(e -> e.key().equals(key))
         .findFirst()
@@ -120,12 +121,12 @@ final class SizeByEquation {
                         + ". Bring your own by --equations FILE."));
   }
 
-  private ReferenceTables tables(ReferenceTables shipped) throws IOException {
+  private ReferenceTables tables(ReferenceTables words) throws IOException {
     if (file == null) {
-      return shipped;
+      return words;
     }
     try {
-      return shipped.withEquations(
+      return words.withEquations(
           String.valueOf(file.getFileName()), Files.readString(file, StandardCharsets.UTF_8));
     } catch (NoSuchFileException missing) {
       throw new CannotDo(

@@ -59,7 +59,7 @@ final class SizeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     if (equations.asked()) {
-      return equations.run(this::tables, line, json.file(), terminal);
+      return equations.run(shelf.words(terminal), this::tables, line, json.file(), terminal);
     }
     SizeTables read = tables(line.named());
     SizeByLine byLine =

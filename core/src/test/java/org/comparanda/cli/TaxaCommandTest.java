@@ -267,6 +267,23 @@ class TaxaCommandTest {
   }
 
   @Test
+  void anEquationOfOnesOwnMayBeOfATaxonOfTheHouse() throws IOException {
+    assertEquals(0, taxa("put", "Ovis vignei", "--under", "Ovis", "--rank", "species").code());
+    Path own =
+        file(
+            "own.json",
+            """
+            {"equations": [{"key": "own", "name": "invented", "taxon": "Ovis vignei",
+            "appliesTo": "invented", "predicts": "withers_height", "resultUnit": "mm",
+            "element": "humerus", "code": "GL", "predictor": "greatest length",
+            "predictorUnit": "mm", "form": "FACTOR", "coefficient": 4, "citation": "invented",
+            "howVerified": "invented", "verified": false, "caution": "", "worked": []}]}
+            """);
+    Object[] size = {"size", "--equation", "own", "--equations", own, "--collection", room};
+    says(Typed.command(size), "invented (own), for invented.");
+  }
+
+  @Test
   void aTaxonSetAsideOrGivenAPriorUnderItsOldNameIsMeant() throws IOException {
     StringBuilder rows = new StringBuilder("animal,taxon,element,side,GL [mm]\n");
     for (int i = 0; i < 8; i++) {

@@ -121,7 +121,10 @@ public final class EquationsViewModel {
     try {
       List<PublishedEquation> before = room.tables().equations();
       List<PublishedEquation> all =
-          room.tables().withEquations(name, Files.readString(file)).equations();
+          room.tables()
+              .withTaxa(room.tree())
+              .withEquations(name, Files.readString(file))
+              .equations();
       return Outcome.of(all.stream().filter(e -> !before.contains(e)).toList());
     } catch (BrokenTable broken) {
       return Outcome.none(
