@@ -44,6 +44,7 @@ final class AnswerCard extends VBox {
     bench.findingProperty().addListener((o, was, is) -> show());
     bench.boneProperty().addListener((o, was, is) -> show());
     bench.coveredProperty().addListener((o, was, is) -> show());
+    bench.comingProperty().addListener((o, was, is) -> show());
     bench.readings().currentProperty().addListener((o, was, is) -> show());
     show();
   }
@@ -86,6 +87,9 @@ final class AnswerCard extends VBox {
     }
     if (bench.coveredProperty().get()) {
       return words.get("answer.covered");
+    }
+    if (bench.comingProperty().get()) {
+      return words.get("answer.coming");
     }
     return bench
         .readings()

@@ -32,6 +32,7 @@ final class AnswerViewModel {
   private ShelfDots dots;
   private final AtomicLong asked = new AtomicLong();
   private final BooleanProperty covered = new SimpleBooleanProperty();
+  private final BooleanProperty coming = new SimpleBooleanProperty();
   private Optional<Finding> standing = Optional.empty();
   private Runnable show = () -> {};
 
@@ -74,6 +75,11 @@ final class AnswerViewModel {
     return covered;
   }
 
+  /** Whether a bone with readings waits for what is said of it. */
+  ReadOnlyBooleanProperty comingProperty() {
+    return coming;
+  }
+
   /** Covers what is said, now and later. */
   void cover() {
     covered.set(true);
@@ -110,6 +116,7 @@ final class AnswerViewModel {
   private void drop() {
     standing = Optional.empty();
     show = () -> {};
+    coming.set(false);
   }
 
   /**
@@ -119,6 +126,7 @@ final class AnswerViewModel {
    */
   void reckon(BoneInHand bone, BoneAge age, Set<MeasurementCode> hidden) {
     long turn = asked.incrementAndGet();
+    coming.set(!bone.values().isEmpty());
     advice.ifPresent(
         a ->
             place
@@ -153,6 +161,7 @@ final class AnswerViewModel {
     } else {
       show.run();
     }
+    coming.set(false);
   }
 
   private void goOn(long turn, Finding found, Advice a, BoneAge age) {

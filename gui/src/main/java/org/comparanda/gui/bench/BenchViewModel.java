@@ -309,6 +309,11 @@ public final class BenchViewModel {
     return answer.coveredProperty();
   }
 
+  /** Whether a bone with readings waits for its answer. */
+  ReadOnlyBooleanProperty comingProperty() {
+    return answer.comingProperty();
+  }
+
   /** Stores what is recorded of the bone; its readings stay, whatever the element. */
   void store(TrayBone changed) {
     tray.store(changed);
