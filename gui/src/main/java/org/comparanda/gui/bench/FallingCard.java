@@ -14,6 +14,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.comparanda.gui.control.FilePlace;
 import org.comparanda.gui.control.PlainScroll;
+import org.comparanda.gui.control.WrappedLabel;
 import org.comparanda.gui.control.falling.FallingLine;
 import org.comparanda.gui.control.falling.FallingPicture;
 import org.comparanda.gui.control.falling.FallingPrint;
@@ -46,9 +47,7 @@ final class FallingCard extends StackPane {
         .visibleProperty()
         .bind(bench.pictureProperty().map(picture -> picture.rows().isEmpty()));
     scroll.visibleProperty().bind(nothing.visibleProperty().not());
-    Label greyed = new Label(words.get("picture.greyed"));
-    greyed.getStyleClass().add("note");
-    greyed.setWrapText(true);
+    Label greyed = new WrappedLabel(words.get("picture.greyed"), "note");
     greyed.visibleProperty().bind(bench.pictureProperty().map(FallingCard::allInDrawer));
     greyed.managedProperty().bind(greyed.visibleProperty());
     VBox shown = new VBox(greyed, scroll);

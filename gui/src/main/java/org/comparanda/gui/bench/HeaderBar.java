@@ -166,7 +166,11 @@ final class HeaderBar extends BorderPane {
     state.setId("state");
     state.getStyleClass().setAll("state-chip");
     StateViewModel s = bench.state();
-    Runnable show = () -> state.setText(StateCard.summary(s, words));
+    Runnable show =
+        () -> {
+          state.setText(StateCard.summary(s, words));
+          state.setAccessibleText((words.get("state") + " " + state.getText()).strip());
+        };
     s.proximalProperty().addListener((o, was, is) -> show.run());
     s.distalProperty().addListener((o, was, is) -> show.run());
     s.elementProperty().addListener((o, was, is) -> show.run());

@@ -6,6 +6,7 @@ import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
+import org.comparanda.gui.control.WrappedLabel;
 import org.comparanda.gui.text.Words;
 import org.comparanda.suggestion.NearestAnimal;
 
@@ -20,8 +21,7 @@ final class NearestCard extends VBox {
     this.words = words;
     setId("nearest");
     getStyleClass().addAll("card", "nearest-card");
-    Label title = new Label(words.get("nearest"));
-    title.getStyleClass().add("strong");
+    Label title = new WrappedLabel(words.get("nearest"), "strong");
     table.getStyleClass().add("nearest-table");
     table.add(none, 0, 0, 3, 1);
     getChildren().addAll(title, table);
