@@ -11,8 +11,10 @@ import picocli.CommandLine.Model.UsageMessageSpec;
 final class CommandList implements IHelpSectionRenderer {
   private static final int INDENT = 2;
 
-  /** Lists so in the help of this command and of all below it. */
+  /** Lists so in the help of this command and of all below it; what they do flows as one text. */
   static void use(CommandLine line) {
+    UsageMessageSpec help = line.getCommandSpec().usageMessage();
+    help.description(String.join(" ", help.description()));
     line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, new CommandList());
     line.getSubcommands().values().forEach(CommandList::use);
   }

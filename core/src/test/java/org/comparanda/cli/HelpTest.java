@@ -1,6 +1,7 @@
 package org.comparanda.cli;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.PrintWriter;
@@ -51,6 +52,19 @@ class HelpTest {
     String usage = all.getSubcommands().get("pile").getUsageMessage().replaceAll("\\s+", " ");
     assertTrue(usage.contains("list List the pile, the top first: "), usage);
     assertTrue(usage.contains("ask Record research that waits for an arrival"), usage);
+  }
+
+  @Test
+  void whatACommandDoesFlowsAsOneText() {
+    assertAll(
+        withAllBelow(all)
+            .map(
+                line ->
+                    () ->
+                        assertEquals(
+                            1,
+                            line.getCommandSpec().usageMessage().description().length,
+                            line.getCommandName())));
   }
 
   private static Stream<CommandLine> withAllBelow(CommandLine line) {
