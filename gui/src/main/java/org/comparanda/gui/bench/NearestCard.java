@@ -14,7 +14,7 @@ import org.comparanda.suggestion.NearestAnimal;
 final class NearestCard extends VBox {
   private final Words words;
   private final GridPane table = new GridPane();
-  private final Label none = label("grey");
+  private final Label none = new WrappedLabel("", "grey");
   private final List<Line> lines = new ArrayList<>();
 
   NearestCard(BenchViewModel bench, Words words) {

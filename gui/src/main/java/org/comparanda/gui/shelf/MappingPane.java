@@ -28,6 +28,7 @@ import org.comparanda.measurement.LengthUnit;
 /** The first rows of a table; over each column what it seems to be, for the person to say. */
 final class MappingPane extends VBox {
   private static final int MOST_ROWS = 999;
+  private static final double COLUMN_EM = 12.2;
 
   private final Words words;
   private boolean asking;
@@ -185,7 +186,7 @@ final class MappingPane extends VBox {
     TableColumn<List<String>, String> column = new TableColumn<>();
     column.setGraphic(head);
     column.setSortable(false);
-    column.setPrefWidth(158);
+    column.prefWidthProperty().bind(header.fontProperty().map(f -> COLUMN_EM * f.getSize()));
     column.setCellValueFactory(
         cell ->
             new SimpleStringProperty(

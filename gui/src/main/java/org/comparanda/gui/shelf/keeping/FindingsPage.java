@@ -83,6 +83,7 @@ public final class FindingsPage extends VBox {
       ToggleButton tab = new ToggleButton(words.get("findings." + which));
       tab.setId("findings-" + which);
       tab.getStyleClass().setAll("page-tab");
+      tab.setMinWidth(USE_PREF_SIZE);
       tab.setToggleGroup(group);
       tab.setSelected(which == model.whichProperty().get());
       tab.setOnAction(
