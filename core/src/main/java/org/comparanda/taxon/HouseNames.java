@@ -163,15 +163,7 @@ public record HouseNames(Map<TaxonName, HouseTaxon> byName) {
                                     + "\" is no accepted name of this house. Nothing was renamed.",
                                 "Look at the list of names."));
               }
-              HouseTaxon synonym =
-                  new HouseTaxon(
-                      from,
-                      old.get().author(),
-                      old.get().rank(),
-                      Optional.empty(),
-                      Optional.of(to),
-                      old.get().commonName(),
-                      old.get().source());
+              HouseTaxon synonym = HouseTaxon.of(old.get()).synonymOf(to);
               if (tree.taxon(to).filter(there -> !there.isSynonym()).isPresent()) {
                 return sound(with(List.of(synonym)), shipped); // it has its own place and rank
               }

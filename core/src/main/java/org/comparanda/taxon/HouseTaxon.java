@@ -38,6 +38,12 @@ public record HouseTaxon(
     return new HouseTaxon(name, "", "", Optional.empty(), Optional.empty(), "", source);
   }
 
+  /** The same name as a synonym of another, without a place of its own. */
+  public HouseTaxon synonymOf(TaxonName accepted) {
+    return new HouseTaxon(
+        name, author, rank, Optional.empty(), Optional.of(accepted), commonName, source);
+  }
+
   public HouseTaxon withParent(TaxonName other) {
     return new HouseTaxon(name, author, rank, Optional.of(other), acceptedAs, commonName, source);
   }

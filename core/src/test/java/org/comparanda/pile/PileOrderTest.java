@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.stock.Wanted;
@@ -60,14 +59,8 @@ class PileOrderTest {
     TaxonTree renamed =
         HouseNames.of(
                 List.of(
-                    new HouseTaxon(
-                        new TaxonName("Ovis antiqua"),
-                        "",
-                        "species",
-                        Optional.empty(),
-                        Optional.of(new TaxonName("Ovis aries")),
-                        "",
-                        "invented")))
+                    HouseTaxon.blank(new TaxonName("Ovis antiqua"), "invented")
+                        .synonymOf(new TaxonName("Ovis aries"))))
             .on(ReferenceTables.shipped().taxa())
             .value()
             .orElseThrow();

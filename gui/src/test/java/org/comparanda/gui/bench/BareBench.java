@@ -7,6 +7,7 @@ import org.comparanda.bone.BoneAge;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
+import org.comparanda.gui.capture.MapMemory;
 import org.comparanda.gui.capture.Memory;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.storage.Collection;

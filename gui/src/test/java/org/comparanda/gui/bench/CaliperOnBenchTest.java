@@ -13,6 +13,7 @@ import org.comparanda.capture.CaliperCard;
 import org.comparanda.capture.FieldState;
 import org.comparanda.capture.NamedKey;
 import org.comparanda.gui.caliper.LessonViewModel;
+import org.comparanda.gui.capture.MapMemory;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.measurement.Reading;

@@ -13,6 +13,7 @@ import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
 import org.comparanda.gui.app.DemoRoom;
+import org.comparanda.gui.capture.MapMemory;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.storage.Collection;
 import org.comparanda.tables.ReferenceTables;

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.Optional;
 import org.comparanda.capture.NamedKey;
 import org.comparanda.gui.bench.HintsViewModel.Hint;
+import org.comparanda.gui.capture.MapMemory;
 import org.comparanda.storage.Collection;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;

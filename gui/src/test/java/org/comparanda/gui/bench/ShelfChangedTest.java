@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import org.comparanda.gui.app.HouseTaxa;
+import org.comparanda.gui.capture.MapMemory;
 import org.comparanda.measurement.PersonId;
 import org.comparanda.register.ChangeNote;
 import org.comparanda.suggestion.TaxonFit;

@@ -109,14 +109,8 @@ class PileViewModelTest {
     taxa =
         HouseNames.of(
                 List.of(
-                    new HouseTaxon(
-                        new TaxonName("Ovis antiqua"),
-                        "",
-                        "species",
-                        Optional.empty(),
-                        Optional.of(new TaxonName("Ovis aries")),
-                        "",
-                        "invented")))
+                    HouseTaxon.blank(new TaxonName("Ovis antiqua"), "invented")
+                        .synonymOf(new TaxonName("Ovis aries"))))
             .on(ReferenceTables.shipped().taxa())
             .value()
             .orElseThrow();

@@ -293,14 +293,8 @@ class ShelfViewModelTest {
     TaxonTree renamed =
         HouseNames.of(
                 List.of(
-                    new HouseTaxon(
-                        new TaxonName("Ovis antiqua"),
-                        "",
-                        "species",
-                        Optional.empty(),
-                        Optional.of(new TaxonName("Ovis aries")),
-                        "",
-                        "invented")))
+                    HouseTaxon.blank(new TaxonName("Ovis antiqua"), "invented")
+                        .synonymOf(new TaxonName("Ovis aries"))))
             .on(TABLES.taxa())
             .value()
             .orElseThrow();

@@ -4,11 +4,9 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.capture.NamedKey;
-import org.comparanda.gui.capture.Memory;
+import org.comparanda.gui.capture.MapMemory;
 import org.comparanda.gui.capture.ReadingPlace;
 import org.comparanda.gui.shelf.keeping.KeepersRoom;
 import org.comparanda.gui.shelf.keeping.Signature;
@@ -47,19 +45,6 @@ abstract class MeasuredSkeleton {
   }
 
   SkeletonRoom room() {
-    Map<String, String> remembered = new HashMap<>();
-    Memory memory =
-        new Memory() {
-          @Override
-          public Optional<String> recall(String key) {
-            return Optional.ofNullable(remembered.get(key));
-          }
-
-          @Override
-          public void remember(String key, String value) {
-            remembered.put(key, value);
-          }
-        };
     return new SkeletonRoom(
         KeepersRoom.of(collection),
         new ReadingPlace(
@@ -71,7 +56,7 @@ abstract class MeasuredSkeleton {
             collection.readings(),
             collection.drafts(),
             collection.caliperCards(),
-            memory),
+            new MapMemory(new HashMap<>())),
         collection.skeletons(),
         collection.houseRules(),
         collection.stops(),

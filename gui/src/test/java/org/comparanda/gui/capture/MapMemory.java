@@ -1,11 +1,10 @@
-package org.comparanda.gui.bench;
+package org.comparanda.gui.capture;
 
 import java.util.Map;
 import java.util.Optional;
-import org.comparanda.gui.capture.Memory;
 
 /** What a computer remembers, without a computer. */
-record MapMemory(Map<String, String> kept) implements Memory {
+public record MapMemory(Map<String, String> kept) implements Memory {
   @Override
   public Optional<String> recall(String key) {
     return Optional.ofNullable(kept.get(key)).filter(value -> !value.isBlank());
