@@ -1,10 +1,9 @@
 package org.comparanda.house;
 
-import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.ResourceBundle;
+import org.comparanda.suggestion.Phrases;
 
 /** What a rule may be set to: whether a text can be taken, and what can, in words. */
 interface RuleContent {
@@ -17,12 +16,7 @@ interface RuleContent {
    * A phrase of {@code phrases.properties} beside this class, English where a language has none.
    */
   private static String say(Locale language, String key, Object... places) {
-    ResourceBundle phrases =
-        ResourceBundle.getBundle(
-            RuleContent.class.getPackageName() + ".phrases",
-            language,
-            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
-    return new MessageFormat(phrases.getString(key), Locale.ROOT).format(places);
+    return Phrases.beside(RuleContent.class, language).say(key, places);
   }
 
   /** Why this text can't be taken; empty when it can. */
