@@ -60,9 +60,7 @@ public final class Changes {
 
   /** Element, side where it has one, portion where it is not whole. */
   public static String name(ShelfBone bone) {
-    String side = bone.side().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    String portion = bone.portion().name().toLowerCase(Locale.ROOT);
-    return bone.element() + " " + side + (portion.equals("whole") ? "" : " " + portion);
+    return BonePlace.of(bone).words();
   }
 
   private static String flags(ShelfBone bone) {

@@ -116,11 +116,11 @@ public record Merge(AnimalCard result, List<SkeletonBone> measured, List<Change>
   }
 
   private static Map<MeasurementCode, Double> values(Skeleton of, BonePlace place) {
-    return of.card().animal().bones().stream()
-        .filter(bone -> BonePlace.of(bone).equals(place))
-        .findFirst()
-        .map(ShelfBone::values)
-        .orElse(Map.of());
+    return bone(of.card().animal(), place).map(ShelfBone::values).orElse(Map.of());
+  }
+
+  private static Optional<ShelfBone> bone(Animal of, BonePlace place) {
+    return of.bones().stream().filter(bone -> BonePlace.of(bone).equals(place)).findFirst();
   }
 
   private static Outcome<Merge> refused(String reason, String remedy) {
@@ -165,7 +165,7 @@ public record Merge(AnimalCard result, List<SkeletonBone> measured, List<Change>
   private static List<ShelfBone> bones(Animal kept, Animal other, List<Change> differing) {
     List<ShelfBone> bones = new ArrayList<>(kept.bones());
     for (ShelfBone theirs : other.bones()) {
-      Optional<ShelfBone> mine = kept.bones().stream().filter(b -> same(b, theirs)).findFirst();
+      Optional<ShelfBone> mine = bone(kept, BonePlace.of(theirs));
       if (mine.isEmpty()) {
         bones.add(theirs);
       } else {
@@ -173,12 +173,6 @@ public record Merge(AnimalCard result, List<SkeletonBone> measured, List<Change>
       }
     }
     return bones;
-  }
-
-  private static boolean same(ShelfBone one, ShelfBone two) {
-    return one.element().equals(two.element())
-        && one.side() == two.side()
-        && one.portion() == two.portion();
   }
 
   private static ShelfBone together(ShelfBone mine, ShelfBone theirs, List<Change> differing) {
