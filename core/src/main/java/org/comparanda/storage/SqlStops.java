@@ -106,12 +106,11 @@ record SqlStops(Database database, SqlRegister register, DayBookRows dayBook) im
         Kept.STOP,
         id,
         bone + (kind == Stop.Kind.SET_ASIDE ? " set aside" : " opened again: " + reason));
-    if (animal(h, bone).isPresent()) {
-      ChangeNote note = new ChangeNote(person, reason.isBlank() ? "may be human" : reason);
-      stand(h, bone, animal(h, bone).get(), kind, note);
-    } else {
-      stand(h, bone, kind, "by stop " + id);
-    }
+    ChangeNote note =
+        new ChangeNote(person, bone + ": " + (reason.isBlank() ? "may be human" : reason));
+    animal(h, bone)
+        .ifPresentOrElse(
+            animal -> stand(h, animal, kind, note), () -> stand(h, bone, kind, "by stop " + id));
     return new Stop(id, bone, kind, person, at, reason);
   }
 
@@ -126,23 +125,17 @@ record SqlStops(Database database, SqlRegister register, DayBookRows dayBook) im
   }
 
   /** With one bone its whole animal is set aside; it stands again with the last one opened. */
-  private void stand(Handle h, BoneId bone, AnimalId animal, Stop.Kind kind, ChangeNote note) {
-    boolean others =
-        SqlSkeletons.of(h, animal).stream()
-            .filter(b -> !b.id().equals(bone))
-            .anyMatch(b -> last(h, b.id()).equals(Optional.of(Stop.Kind.SET_ASIDE)));
-    if (kind == Stop.Kind.SET_ASIDE || !others) {
-      register.setAside(h, animal, kind, new ChangeNote(note.who(), bone + ": " + note.why()));
+  private void stand(Handle h, AnimalId animal, Stop.Kind kind, ChangeNote note) {
+    if (kind == Stop.Kind.SET_ASIDE
+        || SqlSkeletons.of(h, animal).stream().noneMatch(bone -> setAside(h, bone.id()))) {
+      register.setAside(h, animal, kind, note);
     }
   }
 
   /** Whether a bone is open or set aside; empty when there is none. */
   private static Optional<TrayBone.Standing> standing(Handle h, BoneId bone) {
     if (animal(h, bone).isPresent()) {
-      return Optional.of(
-          last(h, bone).equals(Optional.of(Stop.Kind.SET_ASIDE))
-              ? TrayBone.Standing.STOPPED
-              : TrayBone.Standing.OPEN);
+      return Optional.of(setAside(h, bone) ? TrayBone.Standing.STOPPED : TrayBone.Standing.OPEN);
     }
     return h.createQuery("select standing from tray_bone where id = :bone")
         .bind("bone", bone.value())
@@ -160,13 +153,16 @@ record SqlStops(Database database, SqlRegister register, DayBookRows dayBook) im
         .map(AnimalId::new);
   }
 
-  private static Optional<Stop.Kind> last(Handle h, BoneId bone) {
+  /** What the newest stop of a bone says. */
+  private static boolean setAside(Handle h, BoneId bone) {
     return h.createQuery(
             "select kind from stop_record where bone_id = :bone order by id desc limit 1")
         .bind("bone", bone.value())
         .mapTo(String.class)
         .findOne()
-        .map(Stop.Kind::valueOf);
+        .map(Stop.Kind::valueOf)
+        .filter(Stop.Kind.SET_ASIDE::equals)
+        .isPresent();
   }
 
   private static Stop stop(ResultSet row, StatementContext context) throws SQLException {
