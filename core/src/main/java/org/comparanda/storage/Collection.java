@@ -134,6 +134,10 @@ public final class Collection implements AutoCloseable {
 
   /** The animals' cards, and every change of them. */
   public Register register() {
+    return cards();
+  }
+
+  private SqlRegister cards() {
     return new SqlRegister(database, new ShelfVersions(clock), dayBook);
   }
 
@@ -169,8 +173,7 @@ public final class Collection implements AutoCloseable {
 
   /** Bones set aside as possibly human. */
   public Stops stops() {
-    return new SqlStops(
-        database, new SqlRegister(database, new ShelfVersions(clock), dayBook), dayBook);
+    return new SqlStops(database, cards(), dayBook);
   }
 
   /** Who may do what. */
@@ -265,13 +268,7 @@ public final class Collection implements AutoCloseable {
 
   /** The same, so many animals set down at a time. */
   TableIntake tableIntake(int chunk) {
-    return new SqlTableIntake(
-        database,
-        file,
-        new SqlRegister(database, new ShelfVersions(clock), dayBook),
-        dayBook,
-        clock,
-        chunk);
+    return new SqlTableIntake(database, file, cards(), dayBook, clock, chunk);
   }
 
   /** The calipers of the room. */
