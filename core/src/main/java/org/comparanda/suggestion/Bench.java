@@ -200,16 +200,16 @@ final class Bench {
   /** What is true of this question whatever the answer. */
   private List<String> about() {
     List<String> about = new ArrayList<>();
-    own()
-        .filter(a -> comparison.shelf().animal(a).isPresent())
-        .ifPresent(a -> about.add(ownAnimal(bone.animal().orElse(a), a)));
+    own().ifPresent(a -> about.add(ownAnimal(bone.animal().orElse(a), a)));
     rules.setAside().forEach(s -> about.add(aside(s)));
     return about;
   }
 
-  /** Under whichever number the animal was given. */
+  /** The bone's animal if it is on the shelf, under whichever of its numbers it was given. */
   private Optional<AnimalId> own() {
-    return bone.animal().map(comparison.shelf()::number);
+    return bone.animal()
+        .map(comparison.shelf()::number)
+        .filter(a -> comparison.shelf().animal(a).isPresent());
   }
 
   private static String ownAnimal(AnimalId given, AnimalId stands) {
@@ -263,7 +263,7 @@ final class Bench {
         rules.priors().name(),
         method,
         missing,
-        own().filter(a -> comparison.shelf().animal(a).isPresent()),
+        own(),
         rules.setAside(),
         rules.thresholds(),
         comparison.shelfVersion());
