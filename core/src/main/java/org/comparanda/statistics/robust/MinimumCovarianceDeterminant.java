@@ -14,9 +14,10 @@ import org.comparanda.statistics.Outcome;
  *
  * <p>All subsets of p + 1 rows are starting points where they are few, otherwise seeded random
  * ones; two concentration steps each, the best ten to the end. Of more than 600 rows the first
- * steps are taken on every so-manieth, as the source does on a sample, the rest on all. Shape: n
- * rows of p numbers, n ≥ 2p + 2. Source: Rousseeuw and Van Driessen 1999, Technometrics 41:212–223;
- * factors of consistency: Croux and Haesbroeck 1999; for small samples: {@link SmallSampleFactor}.
+ * steps are taken on 600 spread evenly over them (the source draws chance ones), the rest on all.
+ * Shape: n rows of p numbers, n ≥ 2p + 2. Source: Rousseeuw and Van Driessen 1999, Technometrics
+ * 41:212–223; factors of consistency: Croux and Haesbroeck 1999; for small samples: {@link
+ * SmallSampleFactor}.
  *
  * @param starts random starting points where there are more subsets than {@code allSubsets}
  * @param allSubsets so many subsets or fewer are all tried
