@@ -45,6 +45,23 @@ public record Animal(
     return flags.stream().noneMatch(Flag::keepsOutOfFits);
   }
 
+  /** One of our own of which nothing else is said yet. */
+  public static Animal blank(AnimalId number) {
+    return new Animal(
+        number,
+        Optional.empty(),
+        Source.OWN_DRAWER,
+        Optional.empty(),
+        "",
+        "",
+        "",
+        Optional.empty(),
+        Optional.empty(),
+        Set.of(),
+        "",
+        List.of());
+  }
+
   public Animal withTaxon(Optional<TaxonName> other) {
     Copy copy = new Copy();
     copy.taxon = other;

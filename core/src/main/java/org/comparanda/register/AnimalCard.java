@@ -1,11 +1,7 @@
 package org.comparanda.register;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
-import org.comparanda.reference.Source;
 
 /**
  * All that the register holds of one animal.
@@ -37,20 +33,7 @@ public record AnimalCard(
 
   /** The card of an own animal of which only the number is known. */
   public static AnimalCard blank(AnimalId number) {
-    return of(
-        new Animal(
-            number,
-            Optional.empty(),
-            Source.OWN_DRAWER,
-            Optional.empty(),
-            "",
-            "",
-            "",
-            Optional.empty(),
-            Optional.empty(),
-            Set.of(),
-            "",
-            List.of()));
+    return of(Animal.blank(number));
   }
 
   public AnimalId id() {

@@ -16,7 +16,6 @@ import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.Shelf;
 import org.comparanda.reference.ShelfBone;
-import org.comparanda.reference.Source;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.taxon.TaxonName;
 import org.junit.jupiter.api.Test;
@@ -101,18 +100,10 @@ class CorrectionTest {
   }
 
   private static Animal animal(String number, String taxon, String remarks, ShelfBone... bones) {
-    return new Animal(
-        new AnimalId(number),
-        Optional.of(new TaxonName(taxon)),
-        Source.OWN_DRAWER,
-        Optional.empty(),
-        "",
-        "adult",
-        "",
-        Optional.empty(),
-        Optional.empty(),
-        Set.of(),
-        remarks,
-        List.of(bones));
+    return Animal.blank(new AnimalId(number))
+        .withTaxon(Optional.of(new TaxonName(taxon)))
+        .withAgeClass("adult")
+        .withRemarks(remarks)
+        .withBones(List.of(bones));
   }
 }

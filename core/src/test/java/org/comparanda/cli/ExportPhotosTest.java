@@ -13,13 +13,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import org.comparanda.measurement.BoneId;
 import org.comparanda.photo.Photo;
 import org.comparanda.photo.PhotoSubject;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
-import org.comparanda.reference.Source;
 import org.comparanda.register.AnimalCard;
 import org.comparanda.register.ChangeNote;
 import org.comparanda.storage.Collection;
@@ -124,19 +122,9 @@ class ExportPhotosTest {
   }
 
   private static Animal animal(String id, String remarks) {
-    return new Animal(
-        new AnimalId(id),
-        Optional.of(new TaxonName("Ovis aries")),
-        Source.OWN_DRAWER,
-        Optional.empty(),
-        "",
-        "",
-        "",
-        Optional.empty(),
-        Optional.empty(),
-        Set.of(),
-        remarks,
-        List.of());
+    return Animal.blank(new AnimalId(id))
+        .withTaxon(Optional.of(new TaxonName("Ovis aries")))
+        .withRemarks(remarks);
   }
 
   @Test

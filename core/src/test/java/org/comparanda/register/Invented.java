@@ -12,7 +12,6 @@ import org.comparanda.measurement.MeasurementCode;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.ShelfBone;
-import org.comparanda.reference.Source;
 import org.comparanda.taxon.TaxonName;
 
 /** Invented animals. */
@@ -22,21 +21,13 @@ public final class Invented {
   /** A ewe with a humerus of that side. */
   public static AnimalCard sheep(String number, Side side, Map<MeasurementCode, Double> values) {
     return AnimalCard.of(
-        new Animal(
-            new AnimalId(number),
-            Optional.of(new TaxonName("Ovis aries")),
-            Source.OWN_DRAWER,
-            Optional.empty(),
-            "",
-            "adult",
-            "",
-            Optional.empty(),
-            Optional.empty(),
-            Set.of(),
-            "",
-            List.of(
-                new ShelfBone(
-                    new ElementKey("humerus"), side, Portion.WHOLE, Set.<Flag>of(), values))));
+        Animal.blank(new AnimalId(number))
+            .withTaxon(Optional.of(new TaxonName("Ovis aries")))
+            .withAgeClass("adult")
+            .withBones(
+                List.of(
+                    new ShelfBone(
+                        new ElementKey("humerus"), side, Portion.WHOLE, Set.<Flag>of(), values))));
   }
 
   public static MeasurementCode code(String code) {

@@ -23,7 +23,6 @@ import org.comparanda.outside.ProofRecord;
 import org.comparanda.reference.Animal;
 import org.comparanda.reference.AnimalId;
 import org.comparanda.reference.ShelfBone;
-import org.comparanda.reference.Source;
 import org.comparanda.tables.ReferenceTables;
 import org.comparanda.taxon.TaxonName;
 import org.comparanda.tray.Search;
@@ -81,19 +80,11 @@ class LargeSearchTest {
     for (int i = 0; i < CODES.size(); i++) {
       values.put(new MeasurementCode(CODES.get(i)), (1000 + number % 100 + 10 * i) / 10.0);
     }
-    return new Animal(
-        new AnimalId("B-" + number),
-        Optional.of(new TaxonName("Ovis aries")),
-        Source.OWN_DRAWER,
-        Optional.empty(),
-        "",
-        "",
-        "",
-        Optional.empty(),
-        Optional.empty(),
-        Set.of(),
-        "",
-        List.of(
-            new ShelfBone(new ElementKey("humerus"), Side.LEFT, Portion.WHOLE, Set.of(), values)));
+    return Animal.blank(new AnimalId("B-" + number))
+        .withTaxon(Optional.of(new TaxonName("Ovis aries")))
+        .withBones(
+            List.of(
+                new ShelfBone(
+                    new ElementKey("humerus"), Side.LEFT, Portion.WHOLE, Set.of(), values)));
   }
 }
