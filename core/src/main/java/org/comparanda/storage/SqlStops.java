@@ -153,7 +153,7 @@ record SqlStops(Database database, SqlRegister register, DayBookRows dayBook) im
         .map(AnimalId::new);
   }
 
-  /** What the newest stop of a bone says. */
+  /** Whether the newest stop of a bone sets it aside. */
   private static boolean setAside(Handle h, BoneId bone) {
     return h.createQuery(
             "select kind from stop_record where bone_id = :bone order by id desc limit 1")
