@@ -202,9 +202,9 @@ public final class BoneReport {
             basis.method(),
             basis.priors(),
             basis.missing().words(),
-            words.number("%s", basis.thresholds().nothingFits()),
-            words.number("%s", basis.thresholds().poorFit()),
-            words.number("%s", basis.thresholds().oneShare()),
+            words.written(String.valueOf(basis.thresholds().nothingFits())),
+            words.written(String.valueOf(basis.thresholds().poorFit())),
+            words.written(String.valueOf(basis.thresholds().oneShare())),
             basis.shelfVersion()));
   }
 }

@@ -57,4 +57,15 @@ class BoneTextTest {
     assertEquals("7,9 %", in(Locale.GERMAN).written("7.9 %"));
     assertEquals("1e-20", in(Locale.ENGLISH).chance(1e-20));
   }
+
+  @Test
+  void wholeNumbersAreWrittenWithoutGrouping() {
+    assertEquals(
+        "1234 bones: 1200 called, 34 not yet",
+        in(Locale.ENGLISH).say("card.bones", 1234, 1200L, 34L));
+    assertEquals(
+        "1234 Knochen: 1200 bestimmt, 34 noch nicht",
+        in(Locale.GERMAN).say("card.bones", 1234, 1200L, 34L));
+    assertEquals(", 1234 set aside: may be human", in(Locale.ENGLISH).say("card.stopped", 1234L));
+  }
 }
