@@ -125,7 +125,7 @@ public final class BoneReport {
     new FallingLineDrawing(sheet, subject, words).draw(y, drawn);
     y += FallingLineDrawing.height(drawn.size());
     Table table =
-        new Table(sheet, "", heads("taxon", "share", "typicality", "distance", "animals"))
+        new Table(sheet, "", words.heads("taxon", "share", "typicality", "distance", "animals"))
             .withWidths(List.of(0.36f, 0.15f, 0.15f, 0.17f, 0.17f))
             .below(room(sheet, y, 20));
     for (TaxonFit fit : s.taxa()) {
@@ -142,7 +142,7 @@ public final class BoneReport {
 
   private float calls(Sheet sheet, float y, Dossier bone) throws IOException {
     Table table =
-        new Table(sheet, words.say("calls"), heads("called", "by", "basis", "seen"))
+        new Table(sheet, words.say("calls"), words.heads("called", "by", "basis", "seen"))
             .withWidths(List.of(0.3f, 0.27f, 0.25f, 0.18f))
             .below(y);
     for (Call call : bone.calls()) {
@@ -165,7 +165,7 @@ public final class BoneReport {
         new Table(
                 sheet,
                 words.say("readings"),
-                heads("no", "measurement", "typed", "pass", "by", "counts"))
+                words.heads("no", "measurement", "typed", "pass", "by", "counts"))
             .withWidths(List.of(0.09f, 0.16f, 0.2f, 0.1f, 0.3f, 0.15f))
             .below(y);
     for (Reading r : bone.log()) {
@@ -179,10 +179,6 @@ public final class BoneReport {
               words.yesOrNo(counted.contains(r))));
     }
     return table.end();
-  }
-
-  private List<String> heads(String... columns) {
-    return List.of(columns).stream().map(column -> words.say("column." + column)).toList();
   }
 
   private void methods(Sheet sheet, float y, Subject subject) throws IOException {

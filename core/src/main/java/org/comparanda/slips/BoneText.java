@@ -1,8 +1,10 @@
 package org.comparanda.slips;
 
 import java.text.DecimalFormatSymbols;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.ElementKey;
 import org.comparanda.bone.ElementNames;
@@ -29,6 +31,13 @@ final class BoneText {
   /** The text of a key, its places filled. */
   String say(String key, Object... places) {
     return phrases.say(key, places);
+  }
+
+  /** The heads of the columns of a table; one without a name has none. */
+  List<String> heads(String... columns) {
+    return Stream.of(columns)
+        .map(column -> column.isEmpty() ? "" : say("column." + column))
+        .toList();
   }
 
   /** For example: left humerus, lower part. */

@@ -178,7 +178,7 @@ public final class Slips {
           new Table(
                   sheet,
                   words.say("pile"),
-                  heads("", "number", "taxon", "what", "stage", "came", "lies", "from"))
+                  words.heads("", "number", "taxon", "what", "stage", "came", "lies", "from"))
               .withWidths(List.of(0.035f, 0.1f, 0.2f, 0.1f, 0.11f, 0.1f, 0.13f, 0.225f));
       for (PileEntry e : entries) {
         table.row(
@@ -204,7 +204,7 @@ public final class Slips {
   public int wanted(OutputStream out, List<Wanted.Entry> entries) throws IOException {
     try (Sheet sheet = new Sheet(facts)) {
       Table table =
-          new Table(sheet, words.say("wanted"), heads("", "taxon", "element", "gain", "why"))
+          new Table(sheet, words.say("wanted"), words.heads("", "taxon", "element", "gain", "why"))
               .withWidths(List.of(0.05f, 0.22f, 0.14f, 0.13f, 0.46f));
       for (int i = 0; i < entries.size(); i++) {
         Wanted.Entry entry = entries.get(i);
@@ -232,7 +232,7 @@ public final class Slips {
     }
     try (Sheet sheet = new Sheet(facts)) {
       Table table =
-          new Table(sheet, words.say("drawers"), heads("drawer", "number", "taxon", "bones"))
+          new Table(sheet, words.say("drawers"), words.heads("drawer", "number", "taxon", "bones"))
               .withWidths(List.of(0.13f, 0.16f, 0.33f, 0.38f));
       for (Map.Entry<String, List<Animal>> drawer : drawers.entrySet()) {
         for (Animal animal : drawer.getValue()) {
@@ -253,18 +253,14 @@ public final class Slips {
     }
   }
 
-  private List<String> heads(String... columns) {
-    return List.of(columns).stream()
-        .map(column -> column.isEmpty() ? "" : words.say("column." + column))
-        .toList();
-  }
-
   /** All calls on bones, for the file: name, who, when, on what. */
   public int callSlips(OutputStream out, List<Dossier> bones) throws IOException {
     try (Sheet sheet = new Sheet(facts)) {
       Table table =
           new Table(
-                  sheet, words.say("calls"), heads("bone", "what", "called", "by", "basis", "seen"))
+                  sheet,
+                  words.say("calls"),
+                  words.heads("bone", "what", "called", "by", "basis", "seen"))
               .withWidths(List.of(0.1f, 0.17f, 0.18f, 0.18f, 0.19f, 0.18f));
       for (Dossier bone : bones) {
         for (Call call : bone.calls()) {
