@@ -17,7 +17,6 @@ import org.comparanda.exchange.csv.PhotoList;
 import org.comparanda.photo.Photo;
 import org.comparanda.photo.PhotoSubject;
 import org.comparanda.photo.Picture;
-import org.comparanda.reference.AnimalId;
 import org.comparanda.storage.Collection;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,8 +51,9 @@ final class ExportPhotos implements Callable<Integer> {
     int lost = 0;
     try (Collection opened = exported.open(terminal)) {
       bones = exported.bonesIfAny(opened);
-      animals = animals(opened, bones.openness());
-      for (Photo photo : open(opened, bones, animals)) {
+      List<Photo> all = opened.photos().all();
+      animals = animals(opened, all, bones.openness());
+      for (Photo photo : open(all, bones, animals)) {
         Path stored = opened.photos().file(photo);
         if (Files.isRegularFile(stored)) {
           lines.add(copy(photo, stored, lines.size() + 1));
@@ -89,26 +89,23 @@ final class ExportPhotos implements Callable<Integer> {
   }
 
   /** The animals that have pictures, restricted ones open where a person with the right says so. */
-  private static HeldAnimals animals(Collection opened, Openness openness) {
-    Set<AnimalId> pictured =
-        opened.photos().all().stream()
-            .filter(photo -> photo.subject() instanceof PhotoSubject.OfAnimal)
-            .map(photo -> ((PhotoSubject.OfAnimal) photo.subject()).animal())
-            .collect(Collectors.toUnmodifiableSet());
+  private static HeldAnimals animals(Collection opened, List<Photo> all, Openness openness) {
+    Set<PhotoSubject> pictured =
+        all.stream().map(Photo::subject).collect(Collectors.toUnmodifiableSet());
     return HeldAnimals.of(
-        opened.register().all().stream().filter(card -> pictured.contains(card.id())).toList(),
+        opened.register().all().stream()
+            .filter(card -> pictured.contains(PhotoSubject.of(card.id())))
+            .toList(),
         openness.restrictedBy().isPresent()
             ? HeldAnimals.Restricted.OPENED
             : HeldAnimals.Restricted.HELD_BACK);
   }
 
-  private static List<Photo> open(Collection opened, HeldBack bones, HeldAnimals animals) {
+  private static List<Photo> open(List<Photo> all, HeldBack bones, HeldAnimals animals) {
     Set<PhotoSubject> subjects = new HashSet<>();
     bones.open().forEach(d -> subjects.add(PhotoSubject.of(d.bone().id())));
     animals.open().forEach(card -> subjects.add(PhotoSubject.of(card.id())));
-    return opened.photos().all().stream()
-        .filter(photo -> subjects.contains(photo.subject()))
-        .toList();
+    return all.stream().filter(photo -> subjects.contains(photo.subject())).toList();
   }
 
   private PhotoList.Line copy(Photo photo, Path stored, int running) throws IOException {

@@ -53,24 +53,33 @@ final class ExportedBones {
     return collection;
   }
 
+  /** The bones that go out. Errors: {@link CannotDo} where none is on a tray. */
   HeldBack bones(Collection opened) {
-    List<Dossier> all = Dossier.ofLots(lots, opened.trays(), opened.readings());
+    List<Dossier> all = onTrays(opened);
     if (all.isEmpty()) {
-      throw new CannotDo(
-          "No bone is on a tray "
-              + (lots.isEmpty() ? "of this collection" : "of " + String.join(", ", lots))
-              + ". Nothing was written.");
+      throw noBone();
     }
     return HeldBack.of(all, openness(opened));
   }
 
   /** The same, also where no bone is on a tray and no lot was named: then there are none. */
   HeldBack bonesIfAny(Collection opened) {
-    boolean empty =
-        lots.isEmpty()
-            && opened.trays().all().stream()
-                .allMatch(tray -> opened.trays().bonesOf(tray.id()).isEmpty());
-    return empty ? HeldBack.of(List.of(), openness(opened)) : bones(opened);
+    List<Dossier> all = onTrays(opened);
+    if (all.isEmpty() && !lots.isEmpty()) {
+      throw noBone();
+    }
+    return HeldBack.of(all, openness(opened));
+  }
+
+  private List<Dossier> onTrays(Collection opened) {
+    return Dossier.ofLots(lots, opened.trays(), opened.readings());
+  }
+
+  private CannotDo noBone() {
+    return new CannotDo(
+        "No bone is on a tray "
+            + (lots.isEmpty() ? "of this collection" : "of " + String.join(", ", lots))
+            + ". Nothing was written.");
   }
 
   /** What is opened, on whose word. Errors: {@link CannotDo} if the person has not the right. */
