@@ -83,7 +83,7 @@ public final class ReadableColumns {
       TableColumn<T, ?> column = table.getColumns().get(i);
       double cell = width(longest.get(i), bold) + CELL_EM * font.getSize();
       double head = width(column.getText(), bold) + HEAD_EM * font.getSize();
-      column.setMinWidth(Math.max(cell, head));
+      column.setMinWidth(table.snapSizeX(Math.max(cell, head))); // laid out on whole pixels
     }
   }
 

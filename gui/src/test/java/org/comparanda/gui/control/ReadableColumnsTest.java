@@ -8,6 +8,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.stage.Stage;
@@ -20,20 +22,24 @@ import org.testfx.framework.junit5.Start;
 @ExtendWith(ApplicationExtension.class)
 class ReadableColumnsTest {
   private final AtomicInteger read = new AtomicInteger();
+  private Stage stage;
   private ObservableList<String> rows;
+  private TableView<String> table;
   private TableColumn<String, String> column;
 
   @Start
-  void open(Stage stage) {
+  void open(Stage opened) {
+    stage = opened;
     rows = FXCollections.observableArrayList("hill goat", "a longhornedmountaingoat", "roe");
-    TableView<String> table = new TableView<>(rows);
+    table = new TableView<>(rows);
     column = new TableColumn<>("Kind");
     column.setCellValueFactory(
         cell -> {
           read.incrementAndGet();
           return new SimpleStringProperty(cell.getValue());
         });
-    table.getColumns().add(column);
+    table.getColumns().addAll(List.of(new TableColumn<>("Own share rises by"), column));
+    table.getColumns().add(new TableColumn<>("Why"));
     ReadableColumns.of(table);
     rows.add("red deer");
   }
@@ -54,5 +60,17 @@ class ReadableColumnsTest {
     assertTrue(column.getMinWidth() < wide, column.getMinWidth() + " and " + wide);
     robot.interact(() -> rows.setAll(all));
     assertEquals(wide, column.getMinWidth());
+  }
+
+  @Test
+  void aTableWithRoomForItsColumnsDoesNotScrollSideways(FxRobot robot) {
+    robot.interact(
+        () -> {
+          stage.setScene(new Scene(table, 600, 300));
+          stage.show();
+        });
+    assertEquals(
+        List.of(),
+        table.lookupAll(".scroll-bar:horizontal").stream().filter(Node::isVisible).toList());
   }
 }
