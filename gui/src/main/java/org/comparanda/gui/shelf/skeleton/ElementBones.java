@@ -133,7 +133,8 @@ record ElementBones(SkeletonRoom room, AnimalCard card, Element element, Pieces 
         : Optional.empty();
   }
 
-  private Map<MeasurementCode, Double> recorded(Side side) {
+  /** The values of that bone on the card, mm; none where it isn't there. */
+  Map<MeasurementCode, Double> recorded(Side side) {
     return onCard(side).map(ShelfBone::values).orElse(Map.of());
   }
 }

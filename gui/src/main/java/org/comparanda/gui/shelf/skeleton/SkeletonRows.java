@@ -1,6 +1,7 @@
 package org.comparanda.gui.shelf.skeleton;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.comparanda.bone.Side;
 import org.comparanda.capture.Passes;
@@ -9,6 +10,7 @@ import org.comparanda.gui.capture.ReadingRow;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.Measurement;
+import org.comparanda.measurement.MeasurementCode;
 
 /**
  * The rows of an element, both sides beside each other.
@@ -18,21 +20,40 @@ import org.comparanda.measurement.Measurement;
  */
 record SkeletonRows(ElementBones bones, Side inHand, Passes now) {
   List<SkeletonRow> rows() {
-    Passes first = passes(bones.sides().get(0));
-    Optional<Passes> second =
-        bones.sides().size() == 2 ? Optional.of(passes(Side.RIGHT)) : Optional.empty();
+    Beside first = beside(bones.sides().get(0));
+    Optional<Beside> second =
+        bones.sides().size() == 2 ? Optional.of(beside(Side.RIGHT)) : Optional.empty();
     return bones.room().keeper().protocol().of(bones.element().key()).stream()
         .map(m -> row(m, first, second))
         .toList();
   }
 
-  private Passes passes(Side side) {
-    return side == inHand ? now : bones.passes(side);
+  /** A side; the card speaks for one that is not in hand and of which nothing was read. */
+  private Beside beside(Side side) {
+    Passes passes = side == inHand ? now : bones.passes(side);
+    boolean silent = side != inHand && passes.untouched();
+    return new Beside(passes, silent ? bones.recorded(side) : Map.of());
   }
 
-  private SkeletonRow row(Measurement m, Passes first, Optional<Passes> second) {
-    Optional<Double> left = done(bones.sides().get(0), first, m);
-    Optional<Double> right = second.flatMap(p -> done(Side.RIGHT, p, m));
+  /**
+   * One side.
+   *
+   * @param passes what was read of it
+   * @param card the values of its card that stand for it, mm; none where the passes speak
+   */
+  private record Beside(Passes passes, Map<MeasurementCode, Double> card) {
+    Optional<Double> fromCard(Measurement m) {
+      return Optional.ofNullable(card.get(m.code()));
+    }
+
+    Optional<Double> done(Measurement m) {
+      return passes.complete() ? Optional.ofNullable(passes.values().get(m.code())) : fromCard(m);
+    }
+  }
+
+  private SkeletonRow row(Measurement m, Beside first, Optional<Beside> second) {
+    Optional<Double> left = first.done(m);
+    Optional<Double> right = second.flatMap(p -> p.done(m));
     SkeletonRow.Standing standing = SkeletonRow.Standing.NOT_COMPARED;
     String percent = "";
     if (left.isPresent() && right.isPresent()) {
@@ -44,32 +65,20 @@ record SkeletonRows(ElementBones bones, Side inHand, Passes now) {
     }
     boolean waits = now.current().filter(p -> p.code().equals(m.code())).isPresent();
     return new SkeletonRow(
-        line(bones.sides().get(0), first, m),
-        second.map(p -> line(Side.RIGHT, p, m)),
+        line(first, m),
+        second.map(p -> line(p, m)),
         percent,
         standing,
         waits ? Optional.of(inHand) : Optional.empty());
   }
 
   /** What was read of a side; where nothing was, what the card has of it. */
-  private ReadingRow line(Side side, Passes passes, Measurement m) {
-    ReadingRow read = new ReadingLine(passes, m, bones.room().reading().words(), numbers()).row();
-    return fromCard(side, passes, m)
+  private ReadingRow line(Beside side, Measurement m) {
+    ReadingRow read =
+        new ReadingLine(side.passes(), m, bones.room().reading().words(), numbers()).row();
+    return side.fromCard(m)
         .map(mm -> read.withKept(words().get("skeleton.from.card", numbers().upTo(mm, 2))))
         .orElse(read);
-  }
-
-  private Optional<Double> done(Side side, Passes passes, Measurement m) {
-    return passes.complete()
-        ? Optional.ofNullable(passes.values().get(m.code()))
-        : fromCard(side, passes, m);
-  }
-
-  /** The value on the card, of a side that is not in hand and of which nothing was read. */
-  private Optional<Double> fromCard(Side side, Passes passes, Measurement m) {
-    return side == inHand || !passes.untouched()
-        ? Optional.empty()
-        : bones.onCard(side).flatMap(bone -> Optional.ofNullable(bone.values().get(m.code())));
   }
 
   private Words words() {
