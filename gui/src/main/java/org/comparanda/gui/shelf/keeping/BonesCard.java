@@ -10,10 +10,10 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.comparanda.bone.Element;
 import org.comparanda.bone.Portion;
 import org.comparanda.bone.Side;
+import org.comparanda.gui.control.Choice;
 import org.comparanda.gui.text.Numbers;
 import org.comparanda.gui.text.Words;
 import org.comparanda.measurement.How;
@@ -92,15 +92,15 @@ final class BonesCard extends VBox {
             model.room().protocol().elements().stream()
                 .filter(e -> !model.room().protocol().of(e.key()).isEmpty())
                 .toList());
-    said(element, Element::name);
+    element.setConverter(Choice.converter(Element::name));
     element.valueProperty().addListener((o, was, is) -> codes(is));
     side.getItems().setAll(Side.values());
-    said(side, s -> words.get("side." + lower(s)));
+    side.setConverter(Choice.converter(s -> words.get("side." + lower(s))));
     side.setValue(Side.LEFT);
     portion.getItems().setAll(Portion.values());
-    said(portion, p -> words.get("portion." + lower(p)));
+    portion.setConverter(Choice.converter(p -> words.get("portion." + lower(p))));
     portion.setValue(Portion.WHOLE);
-    said(code, m -> m.code().value());
+    code.setConverter(Choice.converter(m -> m.code().value()));
     value.setPromptText(words.get("bone.value.prompt"));
     value.setId("bone-value");
     portion.setId("bone-portion");
@@ -144,21 +144,6 @@ final class BonesCard extends VBox {
                 code.getValue().code(),
                 number ? Optional.of(Double.parseDouble(typed)) : Optional.empty())));
     value.clear();
-  }
-
-  private static <T> void said(ComboBox<T> box, java.util.function.Function<T, String> name) {
-    box.setConverter(
-        new StringConverter<>() {
-          @Override
-          public String toString(T one) {
-            return one == null ? "" : name.apply(one);
-          }
-
-          @Override
-          public T fromString(String shown) {
-            throw new UnsupportedOperationException("It is chosen, never typed.");
-          }
-        });
   }
 
   private static String lower(Enum<?> value) {
