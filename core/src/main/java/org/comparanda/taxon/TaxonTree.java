@@ -1,5 +1,9 @@
 package org.comparanda.taxon;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toUnmodifiableList;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -18,6 +22,7 @@ import java.util.Set;
  */
 public final class TaxonTree {
   private final Map<TaxonName, Taxon> byName = new LinkedHashMap<>();
+  private final Map<TaxonName, List<TaxonName>> synonyms;
   private final List<Set<TaxonName>> lookAlikes;
 
   public TaxonTree(List<Taxon> taxa, List<Set<TaxonName>> lookAlikes) {
@@ -26,6 +31,13 @@ public final class TaxonTree {
         throw new IllegalArgumentException(taxon.name() + " stands twice in the taxon tree.");
       }
     }
+    this.synonyms =
+        taxa.stream()
+            .filter(taxon -> taxon.isSynonym() && taxon.parent().isPresent())
+            .collect(
+                groupingBy(
+                    taxon -> taxon.parent().orElseThrow(),
+                    mapping(Taxon::name, toUnmodifiableList())));
     this.lookAlikes = lookAlikes.stream().map(Set::copyOf).toList();
     for (Taxon taxon : taxa) {
       lineage(taxon.name());
@@ -72,10 +84,7 @@ public final class TaxonTree {
 
   /** The names under which a taxon went, or goes elsewhere, in the order of the file. */
   public List<TaxonName> synonymsOf(TaxonName name) {
-    return byName.values().stream()
-        .filter(taxon -> taxon.isSynonym() && taxon.parent().filter(name::equals).isPresent())
-        .map(Taxon::name)
-        .toList();
+    return synonyms.getOrDefault(name, List.of());
   }
 
   /** Whether both are names of one taxon. */
