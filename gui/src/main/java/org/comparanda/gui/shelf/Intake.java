@@ -237,7 +237,8 @@ final class Intake {
                       stored == 0 ? room.adding().begun(stands) : Optional.empty();
                   ui.execute(() -> ended(stored, begun));
                 } catch (IllegalArgumentException givenMeanwhile) {
-                  ui.execute(() -> refusedWith(String.valueOf(givenMeanwhile.getMessage())));
+                  String why = room.words().said(String.valueOf(givenMeanwhile.getMessage()));
+                  ui.execute(() -> refusedWith(why));
                 }
               });
         });
